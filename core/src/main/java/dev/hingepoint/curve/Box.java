@@ -1,0 +1,50 @@
+package dev.hingepoint.curve;
+
+/** An upright rectangle, in mm; {@code top} is the smaller y, since y runs down. */
+public record Box(double left, double top, double right, double bottom) {
+    public Box {
+        if (!(left <= right && top <= bottom)) {
+            throw new IllegalArgumentException(
+                    "a box runs left to right and top to bottom, not " + left + ".." + right + ", " + top + ".." + bottom);
+        }
+    }
+
+    public static Box of(Point one, Point other) {
+        return new Box(
+                Math.min(one.x(), other.x()),
+                Math.min(one.y(), other.y()),
+                Math.max(one.x(), other.x()),
+                Math.max(one.y(), other.y()));
+    }
+
+    public Box union(Box other) {
+        return new Box(
+                Math.min(left, other.left),
+                Math.min(top, other.top),
+                Math.max(right, other.right),
+                Math.max(bottom, other.bottom));
+    }
+
+    public Box grownBy(double margin) {
+        return new Box(left - margin, top - margin, right + margin, bottom + margin);
+    }
+
+    public double width() {
+        return right - left;
+    }
+
+    public double height() {
+        return bottom - top;
+    }
+
+    public Point centre() {
+        return new Point((left + right) / 2, (top + bottom) / 2);
+    }
+
+    /** The distance in mm from {@code point} to the nearest point of the box; 0 inside. */
+    public double distanceTo(Point point) {
+        double across = Math.max(0, Math.max(left - point.x(), point.x() - right));
+        double down = Math.max(0, Math.max(top - point.y(), point.y() - bottom));
+        return Math.sqrt(across * across + down * down);
+    }
+}

@@ -1,0 +1,231 @@
+package dev.hingepoint.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A cubic Bézier with its two ends and two handles. */
+public record Cubic(Point start, Point startHandle, Point endHandle, Point end) implements Segment {
+    private static final double SAME_POINT = 1e-12;
+
+    public Cubic {
+        if (start.equals(startHandle) && start.equals(endHandle) && start.equals(end)) {
+            throw new IllegalArgumentException("a curve needs an extent, not one point " + start);
+        }
+    }
+
+    /** The cubic that runs along a straight line at even speed. */
+    public static Cubic straight(Point start, Point end) {
+        return new Cubic(start, start.towards(end, 1 / 3.0), start.towards(end, 2 / 3.0), end);
+    }
+
+    @Override
+    public Point at(double t) {
+        if (t == 0) {
+            return start;
+        }
+        return t == 1 ? end : halves(t)[0].end;
+    }
+
+    Vector derivative(double t) {
+        Vector a = startHandle.minus(start);
+        Vector b = endHandle.minus(startHandle);
+        Vector c = end.minus(endHandle);
+        double u = 1 - t;
+        return a.times(3 * u * u).plus(b.times(6 * u * t)).plus(c.times(3 * t * t));
+    }
+
+    private Vector secondDerivative(double t) {
+        Vector a = endHandle.minus(startHandle).minus(startHandle.minus(start));
+        Vector b = end.minus(endHandle).minus(endHandle.minus(startHandle));
+        return a.times(6 * (1 - t)).plus(b.times(6 * t));
+    }
+
+    @Override
+    public Vector tangent(double t) {
+        Vector derivative = derivative(t);
+        if (derivative.length() > SAME_POINT) {
+            return derivative.unit();
+        }
+        // A handle lies on its end: the direction is the limit, towards the next control point that differs.
+        if (t < 0.5) {
+            Vector second = endHandle.minus(start);
+            return (second.length() > SAME_POINT ? second : end.minus(start)).unit();
+        }
+        Vector second = end.minus(startHandle);
+        return (second.length() > SAME_POINT ? second : end.minus(start)).unit();
+    }
+
+    @Override
+    public double curvature(double t) {
+        Vector first = derivative(t);
+        double speed = first.length();
+        return speed <= SAME_POINT ? 0 : first.cross(secondDerivative(t)) / (speed * speed * speed);
+    }
+
+    @Override
+    public double lengthTo(double t) {
+        return ArcLength.of(this, t);
+    }
+
+    @Override
+    public double parameterAt(double distance) {
+        return ArcLength.parameterAt(this, distance);
+    }
+
+    /** Both sides of {@code t}, by de Casteljau's construction. */
+    private Cubic[] halves(double t) {
+        Point a = start.towards(startHandle, t);
+        Point b = startHandle.towards(endHandle, t);
+        Point c = endHandle.towards(end, t);
+        Point d = a.towards(b, t);
+        Point e = b.towards(c, t);
+        Point middle = d.towards(e, t);
+        return new Cubic[] {new Cubic(start, a, d, middle), new Cubic(middle, e, c, end)};
+    }
+
+    @Override
+    public Cubic part(double from, double to) {
+        if (from == 0) {
+            return to == 1 ? this : halves(to)[0];
+        }
+        Cubic rest = halves(from)[1];
+        if (to == 1) {
+            return rest;
+        }
+        Cubic part = rest.halves((to - from) / (1 - from))[0];
+        return new Cubic(part.start, part.startHandle, part.endHandle, at(to));
+    }
+
+    @Override
+    public Cubic reversed() {
+        return new Cubic(end, endHandle, startHandle, start);
+    }
+
+    @Override
+    public Cubic moved(Motion motion) {
+        return new Cubic(motion.of(start), motion.of(startHandle), motion.of(endHandle), motion.of(end));
+    }
+
+    @Override
+    public double nearest(Point point) {
+        Bernstein across = new Bernstein(
+                start.x() - point.x(),
+                startHandle.x() - point.x(),
+                endHandle.x() - point.x(),
+                end.x() - point.x());
+        Bernstein down = new Bernstein(
+                start.y() - point.y(),
+                startHandle.y() - point.y(),
+                endHandle.y() - point.y(),
+                end.y() - point.y());
+        List<Double> candidates = new ArrayList<>(List.of(0.0));
+        candidates.addAll(across.times(slope(true)).plus(down.times(slope(false))).roots());
+        candidates.add(1.0);
+        double best = 0;
+        double bestDistance = Double.POSITIVE_INFINITY;
+        for (double t : candidates) {
+            double distance = at(t).distanceTo(point);
+            if (distance < bestDistance) {
+                best = t;
+                bestDistance = distance;
+            }
+        }
+        return best;
+    }
+
+    private Bernstein slope(boolean across) {
+        Vector a = startHandle.minus(start);
+        Vector b = endHandle.minus(startHandle);
+        Vector c = end.minus(endHandle);
+        return across ? new Bernstein(a.x(), b.x(), c.x()) : new Bernstein(a.y(), b.y(), c.y());
+    }
+
+    @Override
+    public List<Double> crossings(Point origin, Vector direction) {
+        Vector unit = direction.unit();
+        double[] offsets = {
+            unit.cross(start.minus(origin)),
+            unit.cross(startHandle.minus(origin)),
+            unit.cross(endHandle.minus(origin)),
+            unit.cross(end.minus(origin))
+        };
+        double largest = 0;
+        for (double offset : offsets) {
+            largest = Math.max(largest, Math.abs(offset));
+        }
+        return largest < Tolerance.LENGTH ? List.of() : new Bernstein(offsets).roots();
+    }
+
+    /** Where the curve is level or upright: the parameters in (0, 1), ascending, of its extreme x and y. */
+    public List<Double> extrema() {
+        List<Double> found = new ArrayList<>(slope(true).roots());
+        found.addAll(slope(false).roots());
+        return found.stream().filter(t -> t > 0 && t < 1).sorted().distinct().toList();
+    }
+
+    /** Where the curve changes the side it bends to: the parameters in (0, 1), ascending. */
+    public List<Double> inflections() {
+        Vector a = startHandle.minus(start);
+        Vector b = endHandle.minus(startHandle);
+        Vector c = end.minus(endHandle);
+        Vector d = b.minus(a);
+        Vector e = c.minus(b);
+        // B' x B'' as the product of a quadratic and a linear Bernstein polynomial, component by component
+        Bernstein cross = new Bernstein(a.x(), b.x(), c.x())
+                .times(new Bernstein(d.y(), e.y()))
+                .plus(new Bernstein(-a.y(), -b.y(), -c.y()).times(new Bernstein(d.x(), e.x())));
+        return cross.roots().stream().filter(t -> t > 0 && t < 1).toList();
+    }
+
+    @Override
+    public Box bounds() {
+        Box box = Box.of(start, end);
+        for (double t : extrema()) {
+            Point point = at(t);
+            box = box.union(Box.of(point, point));
+        }
+        return box;
+    }
+
+    /**
+     * Even steps of the parameter, as many as Wang's bound on the second derivative asks for; their number grows with the
+     * inverse root of the tolerance.
+     *
+     * @see <a href="https://doi.org/10.1016/0167-8396(84)90028-6">Wang's bound, in Farin, Curves and Surfaces for CAGD,
+     *     section on flattening</a>
+     */
+    @Override
+    public void flatten(double tolerance, Consumer<Point> points) {
+        int steps = flatteningSteps(tolerance);
+        for (int i = 1; i < steps; i++) {
+            points.accept(at((double) i / steps));
+        }
+        points.accept(end);
+    }
+
+    /** How many even parameter steps keep the polyline within {@code tolerance} mm. */
+    public int flatteningSteps(double tolerance) {
+        Vector early = endHandle.minus(startHandle).minus(startHandle.minus(start));
+        Vector late = end.minus(endHandle).minus(endHandle.minus(startHandle));
+        double bend = Math.max(early.length(), late.length());
+        return Math.max(1, (int) Math.ceil(Math.sqrt(0.75 * bend / tolerance)));
+    }
+
+    /** Whether both handles lie on the straight line between the ends, in order, within {@code tolerance} mm. */
+    public boolean isStraight(double tolerance) {
+        Vector chord = end.minus(start);
+        double length = chord.length();
+        if (length <= tolerance) {
+            return false;
+        }
+        Vector unit = chord.times(1 / length);
+        double first = unit.dot(startHandle.minus(start));
+        double second = unit.dot(endHandle.minus(start));
+        return Math.abs(unit.cross(startHandle.minus(start))) <= tolerance
+                && Math.abs(unit.cross(endHandle.minus(start))) <= tolerance
+                && first >= -tolerance
+                && second >= first - tolerance
+                && second <= length + tolerance;
+    }
+}

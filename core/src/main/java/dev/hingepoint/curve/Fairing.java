@@ -1,0 +1,74 @@
+package dev.hingepoint.curve;
+
+/**
+ * Fairing by the one rule: a corner that a move left is replaced by two cubics with a common tangent.
+ *
+ * <p>With &delta; = half the bend in radians, the curve starts and ends L = min(60 mm, 3 mm/&delta;, 0.15 mm/&delta;&sup2;,
+ * distance to the next corner) from the corner. Each side's L becomes one cubic of the side's own; the corner point moves
+ * L sin(&delta;)/2 into the bend along the bisector, and the two handles beside it keep their lengths and turn to the common
+ * tangent. On straight sides the sag is about L&delta;/2 and the length lost 2L&delta;&sup2;/3; on curved ones a further
+ * &kappa;&delta;L&sup2;/3. Derived.
+ */
+public final class Fairing {
+    private static final double LONGEST = 60;
+    private static final double SAG = 3;
+    private static final double LOSS = 0.15;
+
+    /** A bend of less is rounding of the computation, not a corner. */
+    private static final double NO_BEND = 1e-9;
+
+    private Fairing() {}
+
+    /** Half the bend in radians at the joint of two paths, signed: positive where the path turns clockwise. */
+    public static double halfBend(Path before, Path after) {
+        return before.endTangent().angleTo(after.startTangent()) / 2;
+    }
+
+    /** The rule's L in mm for the corner between two paths. */
+    public static double reach(Path before, Path after) {
+        double delta = Math.abs(halfBend(before, after));
+        double rule = delta < NO_BEND ? LONGEST : Math.min(LONGEST, Math.min(SAG / delta, LOSS / (delta * delta)));
+        return Math.min(rule, Math.min(toCorner(before.reversed()), toCorner(after)));
+    }
+
+    private static double toCorner(Path path) {
+        return path.corners(Tolerance.CORNER).stream()
+                .findFirst()
+                .map(path::distanceAlong)
+                .orElseGet(path::length);
+    }
+
+    /**
+     * The whole path {@code before} then {@code after}, faired where they meet over {@code reach} mm on either side.
+     *
+     * @throws IllegalArgumentException where the two do not meet, or are shorter than {@code reach}
+     */
+    public static Path corner(Path before, Path after, double reach) {
+        if (!before.end().isCloseTo(after.start(), Tolerance.COINCIDENT)) {
+            throw new IllegalArgumentException("no corner: " + before.end() + " is not " + after.start());
+        }
+        double halfBend = halfBend(before, after);
+        if (Math.abs(halfBend) < NO_BEND) {
+            return before.then(after);
+        }
+        Position from = before.positionAt(before.length() - reach);
+        Position to = after.positionAt(reach);
+        Cubic in = Refit.cubic(before.part(from, before.endPosition()));
+        Cubic out = Refit.cubic(after.part(after.startPosition(), to));
+        Vector common = in.tangent(1).plus(out.tangent(0)).unit();
+        Vector inwards = halfBend > 0 ? common.right() : common.left();
+        Point corner = in.end().plus(inwards.times(reach * StrictMath.sin(Math.abs(halfBend)) / 2));
+        double inHandle = in.end().distanceTo(in.endHandle());
+        double outHandle = out.start().distanceTo(out.startHandle());
+        Path faired = Path.of(
+                new Cubic(in.start(), in.startHandle(), corner.minus(common.times(inHandle)), corner),
+                new Cubic(corner, corner.plus(common.times(outHandle)), out.endHandle(), out.end()));
+        if (before.distanceAlong(from) > Tolerance.COINCIDENT) {
+            faired = before.part(before.startPosition(), from).then(faired);
+        }
+        if (after.length() - after.distanceAlong(to) > Tolerance.COINCIDENT) {
+            faired = faired.then(after.part(to, after.endPosition()));
+        }
+        return faired;
+    }
+}

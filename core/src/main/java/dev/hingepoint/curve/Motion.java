@@ -1,0 +1,124 @@
+package dev.hingepoint.curve;
+
+/**
+ * How a part of the paper moves: an affine map of the plane, in mm.
+ *
+ * <pre>
+ *   x' = xx x + xy y + dx
+ *   y' = yx x + yy y + dy
+ * </pre>
+ *
+ * Rigid motions (shift, turn) keep every length. Two others serve a fitter's special cases: a shear, which keeps every
+ * length along its own direction, and a fold, which lays a wedge flat onto one line. All are exact on control points.
+ */
+public record Motion(double xx, double xy, double yx, double yy, double dx, double dy) {
+    public static final Motion STAY = new Motion(1, 0, 0, 1, 0, 0);
+
+    public static Motion shift(Vector step) {
+        return new Motion(1, 0, 0, 1, step.x(), step.y());
+    }
+
+    /** A turn about {@code hinge} by {@code angle} radians, clockwise as one looks at the paper. */
+    public static Motion turn(Point hinge, double angle) {
+        return about(hinge, StrictMath.cos(angle), StrictMath.sin(angle));
+    }
+
+    /** The turn about {@code hinge} that brings the direction {@code from} onto the direction {@code onto}. */
+    public static Motion turn(Point hinge, Vector from, Vector onto) {
+        Vector a = from.unit();
+        Vector b = onto.unit();
+        Vector turn = new Vector(a.dot(b), a.cross(b)).unit();
+        return about(hinge, turn.x(), turn.y());
+    }
+
+    private static Motion about(Point hinge, double cos, double sin) {
+        return fixing(hinge, cos, -sin, sin, cos);
+    }
+
+    /**
+     * A shear along a line: every point moves parallel to {@code along} by {@code factor} times its distance to the right of
+     * the line through {@code origin}.
+     */
+    public static Motion shear(Point origin, Vector along, double factor) {
+        Vector a = along.unit();
+        Vector normal = a.right();
+        double xx = 1 + factor * a.x() * normal.x();
+        double xy = factor * a.x() * normal.y();
+        double yx = factor * a.y() * normal.x();
+        double yy = 1 + factor * a.y() * normal.y();
+        return fixing(origin, xx, xy, yx, yy);
+    }
+
+    private static Motion fixing(Point origin, double xx, double xy, double yx, double yy) {
+        return new Motion(
+                xx,
+                xy,
+                yx,
+                yy,
+                origin.x() - xx * origin.x() - xy * origin.y(),
+                origin.y() - yx * origin.x() - yy * origin.y());
+    }
+
+    /**
+     * Folds the wedge between {@code kept} and {@code closed}, with its point at {@code hinge}, flat onto the line from
+     * {@code kept} to the hinge. It stays on that line and agrees on the other with the turn that closes the wedge (exactly
+     * where both sides are equally long).
+     */
+    public static Motion fold(Point hinge, Point kept, Point closed) {
+        Vector k = kept.minus(hinge);
+        Vector c = closed.minus(hinge);
+        double area = k.cross(c);
+        if (area == 0) {
+            throw new IllegalArgumentException("a wedge needs an opening at its wide end");
+        }
+        // point - hinge = alpha k + beta c, and both k and c go to k
+        double rowX = (c.y() - k.y()) / area;
+        double rowY = (k.x() - c.x()) / area;
+        return fixing(hinge, k.x() * rowX, k.x() * rowY, k.y() * rowX, k.y() * rowY);
+    }
+
+    public Point of(Point point) {
+        if (this.equals(STAY)) {
+            return point;
+        }
+        return new Point(xx * point.x() + xy * point.y() + dx, yx * point.x() + yy * point.y() + dy);
+    }
+
+    public Vector of(Vector step) {
+        return new Vector(xx * step.x() + xy * step.y(), yx * step.x() + yy * step.y());
+    }
+
+    /** This motion followed by {@code next}. */
+    public Motion then(Motion next) {
+        Point origin = next.of(new Point(dx, dy));
+        return new Motion(
+                next.xx * xx + next.xy * yx,
+                next.xx * xy + next.xy * yy,
+                next.yx * xx + next.yy * yx,
+                next.yx * xy + next.yy * yy,
+                origin.x(),
+                origin.y());
+    }
+
+    /**
+     * The motion that undoes this one.
+     *
+     * @throws IllegalArgumentException for a fold, which cannot be undone
+     */
+    public Motion inverse() {
+        double det = xx * yy - xy * yx;
+        if (Math.abs(det) < 1e-9) {
+            throw new IllegalArgumentException("paper that was folded flat cannot be unfolded by a motion");
+        }
+        double a = yy / det;
+        double b = -xy / det;
+        double c = -yx / det;
+        double d = xx / det;
+        return new Motion(a, b, c, d, -a * dx - b * dy, -c * dx - d * dy);
+    }
+
+    /** How far the motion turns, in radians; clockwise is positive. */
+    public double angle() {
+        return StrictMath.atan2(yx, xx);
+    }
+}

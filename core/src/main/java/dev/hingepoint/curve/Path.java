@@ -1,0 +1,329 @@
+package dev.hingepoint.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * A run of segments, each beginning exactly where the last ended. Immutable and safe to share.
+ *
+ * <p>Places on a path are {@link Position}s (exact) or distances along it in mm (found within {@link Tolerance#LENGTH}).
+ * Equality is of every control point, to the last bit; {@link #isCloseTo} compares with a tolerance.
+ */
+public final class Path {
+    private final List<Segment> segments;
+    private volatile double[] travelled;
+
+    private Path(List<Segment> segments) {
+        this.segments = List.copyOf(segments);
+        if (this.segments.isEmpty()) {
+            throw new IllegalArgumentException("a path needs at least one segment");
+        }
+        for (int i = 1; i < this.segments.size(); i++) {
+            if (!this.segments.get(i).start().equals(this.segments.get(i - 1).end())) {
+                throw new IllegalArgumentException(
+                        "segment " + i + " begins at " + this.segments.get(i).start() + ", not where the last ended, "
+                                + this.segments.get(i - 1).end());
+            }
+        }
+    }
+
+    public static Path of(List<Segment> segments) {
+        return new Path(segments);
+    }
+
+    public static Path of(Segment... segments) {
+        return new Path(List.of(segments));
+    }
+
+    /** The straight lines through the points in order; a point that repeats the last one adds nothing. */
+    public static Path through(Point... points) {
+        return through(List.of(points));
+    }
+
+    /** The straight lines through the points in order; a point that repeats the last one adds nothing. */
+    public static Path through(List<Point> points) {
+        List<Segment> lines = new ArrayList<>();
+        Point last = points.get(0);
+        for (Point point : points) {
+            if (!point.equals(last)) {
+                lines.add(new Line(last, point));
+                last = point;
+            }
+        }
+        return new Path(lines);
+    }
+
+    public List<Segment> segments() {
+        return segments;
+    }
+
+    public Point start() {
+        return segments.get(0).start();
+    }
+
+    public Point end() {
+        return last().end();
+    }
+
+    private Segment last() {
+        return segments.get(segments.size() - 1);
+    }
+
+    public Position startPosition() {
+        return new Position(0, 0);
+    }
+
+    public Position endPosition() {
+        return new Position(segments.size() - 1, 1);
+    }
+
+    /** Unit direction of travel at the start. */
+    public Vector startTangent() {
+        return segments.get(0).tangent(0);
+    }
+
+    /** Unit direction of travel at the end. */
+    public Vector endTangent() {
+        return last().tangent(1);
+    }
+
+    public Point at(Position position) {
+        return segments.get(position.segment()).at(position.t());
+    }
+
+    public Point at(double distance) {
+        return at(positionAt(distance));
+    }
+
+    /** Unit direction of travel; at a joint, of the segment that {@code position} names. */
+    public Vector tangent(Position position) {
+        return segments.get(position.segment()).tangent(position.t());
+    }
+
+    public double length() {
+        return lengthsTravelled()[segments.size()];
+    }
+
+    /** The distance in mm along the path from its start. */
+    public double distanceAlong(Position position) {
+        double before = lengthsTravelled()[position.segment()];
+        if (position.t() == 1) {
+            return lengthsTravelled()[position.segment() + 1];
+        }
+        return before + segments.get(position.segment()).lengthTo(position.t());
+    }
+
+    /**
+     * The place at {@code distance} mm along the path.
+     *
+     * @throws IllegalArgumentException where the path is shorter, by more than {@link Tolerance#COINCIDENT}
+     */
+    public Position positionAt(double distance) {
+        double[] lengths = lengthsTravelled();
+        if (!(distance >= -Tolerance.COINCIDENT && distance <= length() + Tolerance.COINCIDENT)) {
+            throw new IllegalArgumentException(distance + " mm is not on a path " + length() + " mm long");
+        }
+        int i = 0;
+        while (i < segments.size() - 1 && distance > lengths[i + 1]) {
+            i++;
+        }
+        double t = segments.get(i).parameterAt(distance - lengths[i]);
+        return new Position(i, Math.min(1, Math.max(0, t)));
+    }
+
+    private double[] lengthsTravelled() {
+        double[] known = travelled;
+        if (known == null) {
+            known = new double[segments.size() + 1];
+            for (int i = 0; i < segments.size(); i++) {
+                known[i + 1] = known[i] + segments.get(i).length();
+            }
+            travelled = known;
+        }
+        return known;
+    }
+
+    /**
+     * The stretch between two places: exact.
+     *
+     * @throws IllegalArgumentException where {@code from} is not before {@code to}
+     */
+    public Path part(Position from, Position to) {
+        List<Segment> part = new ArrayList<>();
+        for (int i = from.segment(); i <= to.segment(); i++) {
+            double first = i == from.segment() ? from.t() : 0;
+            double second = i == to.segment() ? to.t() : 1;
+            Segment segment = segments.get(i);
+            // two parameters can be one point to the last bit, and a stretch without extent is none
+            if (first < second && !segment.at(first).equals(segment.at(second))) {
+                part.add(segment.part(first, second));
+            }
+        }
+        if (part.isEmpty()) {
+            throw new IllegalArgumentException("no stretch of path lies between " + from + " and " + to);
+        }
+        return new Path(part);
+    }
+
+    /** The stretch between two distances along the path, in mm. */
+    public Path part(double from, double to) {
+        return part(positionAt(from), positionAt(to));
+    }
+
+    public Path reversed() {
+        List<Segment> reversed = new ArrayList<>(segments.size());
+        for (int i = segments.size() - 1; i >= 0; i--) {
+            reversed.add(segments.get(i).reversed());
+        }
+        return new Path(reversed);
+    }
+
+    public Path moved(Motion motion) {
+        return new Path(segments.stream().map(segment -> segment.moved(motion)).toList());
+    }
+
+    /**
+     * This path followed by {@code next}. Ends up to {@link Tolerance#COINCIDENT} apart are made one; wider ones are joined by
+     * a straight line.
+     */
+    public Path then(Path next) {
+        List<Segment> joined = new ArrayList<>(segments);
+        Path follower = next;
+        if (!end().equals(next.start())) {
+            if (end().isCloseTo(next.start(), Tolerance.COINCIDENT)) {
+                follower = next.withStart(end());
+            } else {
+                joined.add(new Line(end(), next.start()));
+            }
+        }
+        joined.addAll(follower.segments);
+        return new Path(joined);
+    }
+
+    /** The same path from another starting point: the first segment's end moves, with its handle, and nothing else. */
+    public Path withStart(Point start) {
+        List<Segment> changed = new ArrayList<>(segments);
+        Segment first = segments.get(0);
+        changed.set(
+                0,
+                first instanceof Cubic cubic
+                        ? new Cubic(
+                                start,
+                                cubic.startHandle().plus(start.minus(cubic.start())),
+                                cubic.endHandle(),
+                                cubic.end())
+                        : new Line(start, first.end()));
+        return new Path(changed);
+    }
+
+    /** The same path to another end: the last segment's end moves, with its handle, and nothing else. */
+    public Path withEnd(Point end) {
+        return reversed().withStart(end).reversed();
+    }
+
+    /** The place on the path nearest to {@code point}: the first where several are equally near. */
+    public Position nearest(Point point) {
+        Position best = startPosition();
+        double bestDistance = start().distanceTo(point);
+        for (int i = 0; i < segments.size(); i++) {
+            Segment segment = segments.get(i);
+            if (segment.bounds().distanceTo(point) < bestDistance) {
+                double t = segment.nearest(point);
+                double distance = segment.at(t).distanceTo(point);
+                if (distance < bestDistance) {
+                    best = new Position(i, t);
+                    bestDistance = distance;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** The distance in mm from {@code point} to the nearest point of the path. */
+    public double distanceTo(Point point) {
+        return at(nearest(point)).distanceTo(point);
+    }
+
+    /**
+     * Where the path crosses or touches the endless straight line through {@code origin} along {@code direction}, in order. A
+     * joint that lies on the line may be given twice, once for each of its segments.
+     */
+    public List<Position> crossings(Point origin, Vector direction) {
+        return IntStream.range(0, segments.size())
+                .boxed()
+                .flatMap(i -> segments.get(i).crossings(origin, direction).stream()
+                        .map(t -> new Position(i, Math.min(1, Math.max(0, t)))))
+                .toList();
+    }
+
+    /** Where the path crosses or touches the straight segment {@code line}, in order. */
+    public List<Position> crossings(Line line) {
+        Vector step = line.step();
+        double slack = Tolerance.COINCIDENT / step.length();
+        return crossings(line.start(), step).stream()
+                .filter(position -> {
+                    double along = at(position).minus(line.start()).dot(step) / step.dot(step);
+                    return along >= -slack && along <= 1 + slack;
+                })
+                .toList();
+    }
+
+    /** The inner joints where the path bends by more than {@code bend} radians. */
+    public List<Position> corners(double bend) {
+        return IntStream.range(1, segments.size())
+                .filter(i -> Math.abs(segments.get(i - 1).tangent(1).angleTo(segments.get(i).tangent(0))) > bend)
+                .mapToObj(i -> new Position(i, 0))
+                .toList();
+    }
+
+    public Box bounds() {
+        return segments.stream().map(Segment::bounds).reduce(Box::union).orElseThrow();
+    }
+
+    /** Points from start to end whose polyline leaves the path by at most {@code tolerance} mm. */
+    public List<Point> flatten(double tolerance) {
+        List<Point> points = new ArrayList<>();
+        points.add(start());
+        Consumer<Point> add = points::add;
+        segments.forEach(segment -> segment.flatten(tolerance, add));
+        return points;
+    }
+
+    /** Whether the two paths, flattened and compared point to path both ways, lie within {@code tolerance} mm. */
+    public boolean isCloseTo(Path other, double tolerance) {
+        return within(other, tolerance) && other.within(this, tolerance);
+    }
+
+    private boolean within(Path other, double tolerance) {
+        double finer = Math.max(tolerance / 10, 1e-5);
+        return flatten(finer).stream().allMatch(point -> other.distanceTo(point) <= tolerance);
+    }
+
+    /** All control points in order, joints once. */
+    public Stream<Point> controlPoints() {
+        return Stream.concat(
+                Stream.of(start()),
+                segments.stream()
+                        .flatMap(segment -> segment instanceof Cubic cubic
+                                ? Stream.of(cubic.startHandle(), cubic.endHandle(), cubic.end())
+                                : Stream.of(segment.end())));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Path path && segments.equals(path.segments);
+    }
+
+    @Override
+    public int hashCode() {
+        return segments.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return segments.toString();
+    }
+}
