@@ -1,0 +1,57 @@
+package dev.hingepoint;
+
+import java.util.Optional;
+import java.util.StringJoiner;
+
+/** Where something is wrong: a file, a piece, an edge, a mark, as far as they are known. */
+public record Where(
+        Optional<String> file,
+        Optional<String> size,
+        Optional<String> piece,
+        Optional<String> edge,
+        Optional<String> mark) {
+    public static final Where UNKNOWN =
+            new Where(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    public static Where inFile(String file) {
+        return UNKNOWN.file(file);
+    }
+
+    public static Where inPiece(String piece) {
+        return UNKNOWN.piece(piece);
+    }
+
+    public Where file(String name) {
+        return new Where(Optional.of(name), size, piece, edge, mark);
+    }
+
+    public Where size(String name) {
+        return new Where(file, Optional.of(name), piece, edge, mark);
+    }
+
+    public Where piece(String name) {
+        return new Where(file, size, Optional.of(name), edge, mark);
+    }
+
+    public Where edge(String name) {
+        return new Where(file, size, piece, Optional.of(name), mark);
+    }
+
+    public Where mark(String name) {
+        return new Where(file, size, piece, edge, Optional.of(name));
+    }
+
+    /** "larkfield.svg: piece back, size 40, edge side seam"; empty where nothing is known. */
+    @Override
+    public String toString() {
+        StringJoiner place = new StringJoiner(", ");
+        piece.ifPresent(name -> place.add("piece " + name));
+        size.ifPresent(name -> place.add("size " + name));
+        edge.ifPresent(name -> place.add("edge " + name));
+        mark.ifPresent(name -> place.add("mark " + name));
+        if (file.isEmpty()) {
+            return place.toString();
+        }
+        return place.length() == 0 ? file.get() : file.get() + ": " + place;
+    }
+}

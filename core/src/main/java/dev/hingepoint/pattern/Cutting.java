@@ -1,0 +1,32 @@
+package dev.hingepoint.pattern;
+
+import java.util.Optional;
+
+/**
+ * How often a piece is cut, and from which cloth.
+ *
+ * @param cloth empty for the main cloth
+ */
+public record Cutting(int count, How how, Optional<String> cloth) {
+    /** How the paper lies on the cloth. */
+    public enum How {
+        SINGLE,
+        ON_FOLD,
+        PAIR
+    }
+
+    public Cutting {
+        if (count < 1) {
+            throw new IllegalArgumentException("a piece is cut at least once, not " + count + " times");
+        }
+    }
+
+    public boolean isMainCloth() {
+        return cloth.isEmpty() || cloth.get().equals("main");
+    }
+
+    /** How often the paper's width goes round the body: a folded piece and each of a pair count twice. */
+    public int widths() {
+        return how == How.SINGLE ? count : 2 * count;
+    }
+}

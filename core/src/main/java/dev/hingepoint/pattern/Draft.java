@@ -1,0 +1,107 @@
+package dev.hingepoint.pattern;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * One size of a pattern as it is sewn together: the pieces of that size, with one front.
+ *
+ * @param front the name of a second front, where that one is sewn
+ */
+public record Draft(Pattern pattern, String size, Optional<String> front) {
+    /** @throws Refusal where the front is not drawn in this size */
+    public Draft {
+        if (front.isPresent()
+                && pattern.nest().stream()
+                        .noneMatch(piece -> piece.size().equals(size) && piece.front().equals(front))) {
+            throw new Refusal(new Reason.Missing(
+                    "there is no front '" + front.get() + "' in this size", Where.UNKNOWN.size(size)));
+        }
+    }
+
+    /** Each piece once: of those that are drawn in several fronts, the chosen one. */
+    public List<Piece> pieces() {
+        return pattern.nest().stream()
+                .filter(piece -> piece.size().equals(size))
+                .filter(piece -> piece.front().equals(wanted(piece.name())))
+                .toList();
+    }
+
+    private Optional<String> wanted(String name) {
+        return front.filter(chosen -> named(name).anyMatch(piece -> piece.front().equals(front)));
+    }
+
+    private Stream<Piece> named(String name) {
+        return pattern.nest().stream()
+                .filter(piece -> piece.size().equals(size) && piece.name().equals(name));
+    }
+
+    public Optional<Piece> find(String name) {
+        return pieces().stream().filter(piece -> piece.name().equals(name)).findFirst();
+    }
+
+    /** @throws Refusal where there is no such piece */
+    public Piece piece(String name) {
+        return find(name)
+                .orElseThrow(() -> new Refusal(new Reason.Missing(
+                        "there is no piece '" + name + "' in size " + size + "; it has "
+                                + String.join(", ", pieces().stream().map(Piece::name).toList()),
+                        Where.UNKNOWN.size(size))));
+    }
+
+    /** The pieces that have all of these edges. */
+    public List<Piece> piecesWithEdges(String... edges) {
+        return pieces().stream()
+                .filter(piece -> Stream.of(edges).allMatch(piece::hasEdge))
+                .toList();
+    }
+
+    /** The sewn length of an edge in mm. */
+    public double sewnLength(EdgeRef edge) {
+        return piece(edge.piece()).sewnLength(edge.edge());
+    }
+
+    /**
+     * The finished girth in mm round the body at a level: every piece that the level crosses as often as it is cut, darts closed.
+     *
+     * @throws Refusal where no piece draws the level
+     */
+    public double girth(String level) {
+        List<Piece> crossed =
+                pieces().stream().filter(piece -> piece.hasLevel(level)).toList();
+        if (crossed.isEmpty()) {
+            throw new Refusal(
+                    new Reason.Missing("no piece draws the level '" + level + "'", Where.UNKNOWN.size(size)));
+        }
+        return crossed.stream()
+                .mapToDouble(piece -> piece.widths() * piece.width(level))
+                .sum();
+    }
+
+    /** The levels that any piece draws, in the order of the pieces. */
+    public List<String> levels() {
+        return pieces().stream()
+                .flatMap(piece -> piece.marks(Level.class))
+                .map(Level::name)
+                .distinct()
+                .toList();
+    }
+
+    /** The same size with these pieces changed. */
+    public Draft with(Piece... changed) {
+        return with(List.of(changed));
+    }
+
+    public Draft with(List<Piece> changed) {
+        return new Draft(pattern.with(changed), size, front);
+    }
+
+    /** The same front in another size. */
+    public Draft inSize(String other) {
+        return pattern.in(other, front);
+    }
+}

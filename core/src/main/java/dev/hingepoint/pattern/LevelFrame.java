@@ -1,0 +1,138 @@
+package dev.hingepoint.pattern;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Segment;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A level as a frame: its origin at its end on the centre line, x running along it. Where the piece has no centre line, the origin is
+ * the end the drawing begins with.
+ */
+public final class LevelFrame {
+    /** A part of a level counts as running along the grain within 1 degree of it: steps are drawn exactly so. */
+    private static final double ALONG_GRAIN = StrictMath.cos(StrictMath.toRadians(1));
+
+    private final Piece piece;
+    private final String name;
+    private final Path path;
+
+    private LevelFrame(Piece piece, String name, Path path) {
+        this.piece = piece;
+        this.name = name;
+        this.path = path;
+    }
+
+    static LevelFrame of(Piece piece, Level level) {
+        Path drawn = level.path();
+        boolean asDrawn = piece.centre()
+                .map(Edge::path)
+                .map(centre -> centre.distanceTo(drawn.start()) <= centre.distanceTo(drawn.end()))
+                .orElse(true);
+        return new LevelFrame(piece, level.name(), asDrawn ? drawn : drawn.reversed());
+    }
+
+    public String name() {
+        return name;
+    }
+
+    /** The level's line from the centre line outwards. */
+    public Path path() {
+        return path;
+    }
+
+    public Point origin() {
+        return path.start();
+    }
+
+    /** The end away from the centre line. */
+    public Point outerEnd() {
+        return path.end();
+    }
+
+    /** Unit direction of x at the outer end: across the grain there, away from the centre line. */
+    public Vector outwards() {
+        List<Segment> parts = path.segments();
+        for (int i = parts.size() - 1; i >= 0; i--) {
+            if (!isAlongGrain(parts.get(i))) {
+                return parts.get(i).tangent(1);
+            }
+        }
+        return path.endTangent();
+    }
+
+    /** The width in mm: dart intake and parts along the grain left out. */
+    public double width() {
+        return paperWidth() - intake();
+    }
+
+    /** The width of the paper in mm: parts along the grain left out, darts open. */
+    public double paperWidth() {
+        return path.segments().stream()
+                .filter(part -> !isAlongGrain(part))
+                .mapToDouble(Segment::length)
+                .sum();
+    }
+
+    /** How much in mm the darts that the level crosses take away. */
+    public double intake() {
+        return piece.marks(Dart.class).mapToDouble(this::intakeOf).sum();
+    }
+
+    /** How much in mm of the level lies between the two legs of a dart; 0 where it does not cross both. */
+    public double intakeOf(Dart dart) {
+        Optional<Double> one = crossing(dart.legs().get(0));
+        Optional<Double> other = crossing(dart.legs().get(1));
+        return one.isPresent() && other.isPresent() ? Math.abs(one.get() - other.get()) : 0;
+    }
+
+    /** How far along the level's line, in mm, a dart's leg crosses it. */
+    private Optional<Double> crossing(Path leg) {
+        if (leg.bounds().top() > path.bounds().bottom() + Tolerance.COINCIDENT
+                || leg.bounds().bottom() < path.bounds().top() - Tolerance.COINCIDENT) {
+            return Optional.empty();
+        }
+        return path.segments().stream()
+                .map(Line.class::cast)
+                .flatMap(part -> leg.crossings(part).stream())
+                .map(leg::at)
+                .map(point -> path.distanceAlong(path.nearest(point)))
+                .findFirst();
+    }
+
+    private boolean isAlongGrain(Segment part) {
+        return Math.abs(part.tangent(0).dot(piece.grain().down())) > ALONG_GRAIN;
+    }
+
+    /**
+     * The end of the level that lies on {@code edge}.
+     *
+     * @throws Refusal where neither does
+     */
+    public Spot endOn(String edge) {
+        Edge wanted = piece.edge(edge);
+        return List.of(path.start(), path.end()).stream()
+                .map(end -> piece.nearest(wanted, end))
+                .filter(spot -> spot.point().isCloseTo(path.start(), Tolerance.JOINING)
+                        || spot.point().isCloseTo(path.end(), Tolerance.JOINING))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(new Reason.Missing(
+                        "the level " + name + " does not reach the edge " + edge,
+                        piece.where().edge(edge).mark(name))));
+    }
+
+    /** Where the straight line along the level's outer end, endless, first meets a path from the inside; the nearest to that end. */
+    public Optional<Position> meets(Path other) {
+        return other.crossings(outerEnd(), outwards()).stream()
+                .min(Comparator.comparingDouble(
+                        position -> other.at(position).distanceTo(outerEnd())));
+    }
+}

@@ -1,0 +1,8 @@
+package dev.hingepoint.pattern;
+
+/**
+ * A stretch of an edge that stays open for a fastening.
+ *
+ * @param from the neighbour at whose end it begins
+ */
+public record Opening(EdgeRef edge, String from, Length length) {}

@@ -1,0 +1,178 @@
+package dev.hingepoint.pattern;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Segment;
+import dev.hingepoint.curve.Tolerance;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+
+/** What must hold of a piece before it exists: edges that close, an outline that does not cross itself, marks in their places. */
+final class Soundness {
+    private Soundness() {}
+
+    /** The edges with gaps up to the joining tolerance closed: each edge then begins exactly where the last ended. */
+    static List<Edge> closed(List<Edge> edges, Where where) {
+        if (edges.size() < 2) {
+            throw unsound("a piece needs at least two edges, and has " + edges.size(), where);
+        }
+        Set<String> names = new HashSet<>();
+        List<Edge> closed = new ArrayList<>();
+        for (int i = 0; i < edges.size(); i++) {
+            Edge edge = edges.get(i);
+            if (!names.add(edge.name())) {
+                throw unsound("two edges have the name '" + edge.name() + "'", where.edge(edge.name()));
+            }
+            Edge last = edges.get((i + edges.size() - 1) % edges.size());
+            Point end = last.path().end();
+            Point start = edge.path().start();
+            double gap = end.distanceTo(start);
+            if (gap > Tolerance.JOINING) {
+                throw unsound(
+                        "the edges " + last.name() + " and " + edge.name() + " are " + Reason.millimetres(gap)
+                                + " apart; each edge must begin where the last ended, within "
+                                + Reason.millimetres(Tolerance.JOINING),
+                        where.edge(edge.name()));
+            }
+            closed.add(gap == 0 ? edge : edge.with(edge.path().withStart(end)));
+        }
+        return closed;
+    }
+
+    /** Twice the enclosed area would do, but callers like mm2; positive where the path runs clockwise on the paper (y down). */
+    static double signedArea(Path ring) {
+        List<Point> points = ring.flatten(Tolerance.FLATTENING);
+        double twice = 0;
+        for (int i = 1; i < points.size(); i++) {
+            Point a = points.get(i - 1);
+            Point b = points.get(i);
+            twice += a.x() * b.y() - b.x() * a.y();
+        }
+        return twice / 2;
+    }
+
+    /** The marks, with the ends of levels brought to the outline. */
+    static List<Mark> marksOnOutline(Piece piece) {
+        return piece.marks().stream()
+                .map(mark -> mark instanceof Level level ? onOutline(piece, level) : mark)
+                .toList();
+    }
+
+    private static Level onOutline(Piece piece, Level level) {
+        Path ends = endOnOutline(piece, level, level.path());
+        Path both = endOnOutline(piece, level, ends.reversed()).reversed();
+        return both.equals(level.path()) ? level : new Level(level.name(), both);
+    }
+
+    /** The line with its last part extended or clipped to where it meets the outline. */
+    private static Path endOnOutline(Piece piece, Level level, Path path) {
+        Point end = path.end();
+        if (piece.nearest(end).point().isCloseTo(end, Tolerance.COINCIDENT)) {
+            return path;
+        }
+        Segment last = path.segments().get(path.segments().size() - 1);
+        Point meets = piece.edges().stream()
+                .flatMap(edge -> edge.path().crossings(end, last.tangent(1)).stream()
+                        .map(position -> edge.path().at(position)))
+                .filter(point -> point.minus(last.start()).dot(last.tangent(1)) > 0)
+                .min((a, b) -> Double.compare(a.distanceTo(end), b.distanceTo(end)))
+                .filter(point -> point.isCloseTo(end, Tolerance.LEVEL_REACH))
+                .orElseThrow(() -> unsound(
+                        "the level " + level.name() + " ends "
+                                + Reason.millimetres(piece.nearest(end).point().distanceTo(end))
+                                + " from the outline; it must meet it within "
+                                + Reason.millimetres(Tolerance.LEVEL_REACH),
+                        piece.where().mark(level.name())));
+        List<Segment> parts = new ArrayList<>(path.segments());
+        parts.set(parts.size() - 1, new Line(last.start(), meets));
+        return Path.of(parts);
+    }
+
+    static Piece checked(Piece piece, List<Mark> marks) {
+        if (!marks.equals(piece.marks())) {
+            return piece.withMarks(marks);
+        }
+        Polygon polygon = JtsBridge.polygon(piece);
+        TopologyValidationError error = new IsValidOp(polygon).getValidationError();
+        if (error != null || !(polygon.getArea() > 0)) {
+            throw unsound(
+                    "the outline " + (error == null ? "encloses nothing" : "crosses or touches itself" + at(error)),
+                    piece.where());
+        }
+        if (piece.cuttings().isEmpty()) {
+            throw unsound("it is not said how often it is cut", piece.where());
+        }
+        checkNames(piece);
+        piece.marks(Notch.class).forEach(notch -> requireOnOutline(piece, notch, notch.at(), "begins"));
+        piece.marks(EdgeDart.class).forEach(dart -> checkDart(piece, dart));
+        piece.marks(DoublePointedDart.class)
+                .forEach(dart -> Stream.of(dart.firstTip(), dart.secondTip())
+                        .forEach(tip -> requireInside(piece, polygon, dart, tip)));
+        piece.marks(EdgeDart.class).forEach(dart -> requireInside(piece, polygon, dart, dart.tip()));
+        return piece;
+    }
+
+    private static String at(TopologyValidationError error) {
+        Coordinate at = error.getCoordinate();
+        return at == null
+                ? ""
+                : " near " + Reason.millimetres(at.x) + " across, " + Reason.millimetres(at.y) + " down";
+    }
+
+    /** Levels, darts and points are called by name, so a name may stand once for each kind; notches and lines may repeat. */
+    private static void checkNames(Piece piece) {
+        Set<String> names = new HashSet<>();
+        piece.marks().stream()
+                .filter(mark -> !(mark instanceof Notch || mark instanceof DrawnLine))
+                .forEach(mark -> {
+                    String kind = mark instanceof Dart ? "dart" : mark.getClass().getSimpleName();
+                    if (!names.add(kind + "/" + mark.name())) {
+                        throw unsound(
+                                "two marks of one kind have the name '" + mark.name() + "'",
+                                piece.where().mark(mark.name()));
+                    }
+                });
+    }
+
+    private static void requireOnOutline(Piece piece, Mark mark, Point point, String does) {
+        double off = piece.nearest(point).point().distanceTo(point);
+        if (off > Tolerance.JOINING) {
+            throw unsound(
+                    "it " + does + " " + Reason.millimetres(off) + " from the nearest edge; it must lie on an edge, within "
+                            + Reason.millimetres(Tolerance.JOINING),
+                    piece.where().mark(mark.name()));
+        }
+    }
+
+    private static void checkDart(Piece piece, EdgeDart dart) {
+        requireOnOutline(piece, dart, dart.mouthStart(), "has a leg end");
+        requireOnOutline(piece, dart, dart.mouthEnd(), "has a leg end");
+        boolean onOneEdge = piece.edges().stream().map(Edge::path).anyMatch(path -> SewnEdge.isOn(path, dart));
+        if (!onOneEdge) {
+            throw unsound(
+                    "both its legs must end on one edge",
+                    piece.where().mark(dart.name()));
+        }
+    }
+
+    private static void requireInside(Piece piece, Polygon polygon, Dart dart, Point tip) {
+        if (!polygon.intersects(polygon.getFactory().createPoint(new Coordinate(tip.x(), tip.y())))) {
+            throw unsound("its tip lies outside the piece", piece.where().mark(dart.name()));
+        }
+    }
+
+    private static Refusal unsound(String what, Where where) {
+        return new Refusal(new Reason.Unsound(what, where));
+    }
+}
