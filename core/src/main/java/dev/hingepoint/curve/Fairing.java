@@ -39,36 +39,32 @@ public final class Fairing {
     }
 
     /**
-     * The whole path {@code before} then {@code after}, faired where they meet over {@code reach} mm on either side.
+     * The two sides of a corner, faired over their whole lengths: two cubics with a common tangent. Sides that do not quite meet
+     * are brought together half way, each end with its handle.
      *
-     * @throws IllegalArgumentException where the two do not meet, or are shorter than {@code reach}
+     * @param before the side that runs into the corner, no longer than the rule's reach
+     * @param after the side that leaves it
      */
-    public static Path corner(Path before, Path after, double reach) {
-        if (!before.end().isCloseTo(after.start(), Tolerance.COINCIDENT)) {
-            throw new IllegalArgumentException("no corner: " + before.end() + " is not " + after.start());
-        }
-        double halfBend = halfBend(before, after);
+    public static Path corner(Path before, Path after) {
+        Point meeting = before.end().midpoint(after.start());
+        Cubic in = ending(Refit.cubic(before), meeting);
+        Cubic out = ending(Refit.cubic(after.reversed()), meeting).reversed();
+        double halfBend = in.tangent(1).angleTo(out.tangent(0)) / 2;
         if (Math.abs(halfBend) < NO_BEND) {
-            return before.then(after);
+            return Path.of(in, out);
         }
-        Position from = before.positionAt(before.length() - reach);
-        Position to = after.positionAt(reach);
-        Cubic in = Refit.cubic(before.part(from, before.endPosition()));
-        Cubic out = Refit.cubic(after.part(after.startPosition(), to));
         Vector common = in.tangent(1).plus(out.tangent(0)).unit();
         Vector inwards = halfBend > 0 ? common.right() : common.left();
-        Point corner = in.end().plus(inwards.times(reach * StrictMath.sin(Math.abs(halfBend)) / 2));
+        double reach = Math.min(before.length(), after.length());
+        Point corner = meeting.plus(inwards.times(reach * StrictMath.sin(Math.abs(halfBend)) / 2));
         double inHandle = in.end().distanceTo(in.endHandle());
         double outHandle = out.start().distanceTo(out.startHandle());
-        Path faired = Path.of(
+        return Path.of(
                 new Cubic(in.start(), in.startHandle(), corner.minus(common.times(inHandle)), corner),
                 new Cubic(corner, corner.plus(common.times(outHandle)), out.endHandle(), out.end()));
-        if (before.distanceAlong(from) > Tolerance.COINCIDENT) {
-            faired = before.part(before.startPosition(), from).then(faired);
-        }
-        if (after.length() - after.distanceAlong(to) > Tolerance.COINCIDENT) {
-            faired = faired.then(after.part(to, after.endPosition()));
-        }
-        return faired;
+    }
+
+    private static Cubic ending(Cubic cubic, Point end) {
+        return (Cubic) Path.of(cubic).withEnd(end).segments().get(0);
     }
 }

@@ -1,0 +1,221 @@
+package dev.hingepoint.move;
+
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Segment;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.MovedParts.MovedPart;
+import dev.hingepoint.pattern.Dart;
+import dev.hingepoint.pattern.DoublePointedDart;
+import dev.hingepoint.pattern.DrawnLine;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Grain;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.MarkedPoint;
+import dev.hingepoint.pattern.Notch;
+import dev.hingepoint.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
+
+/** Where the marks of a piece lie after a cut: each is its image under the map of the paper. */
+final class MarksAfterCut {
+    private final Piece piece;
+    private final Parts parts;
+    private final MovedParts moved;
+    private final Grain grain;
+
+    /** A run of a mark that lies on one part. */
+    private record Run(Path drawn, MovedPart part, Optional<Path> image) {}
+
+    MarksAfterCut(Piece piece, Parts parts, MovedParts moved, Optional<MovedPart> grainPart) {
+        this.piece = piece;
+        this.parts = parts;
+        this.moved = moved;
+        Grain drawn = piece.grain();
+        this.grain = drawn.moved(grainPart
+                .orElseGet(() -> moved.at(drawn.line().at(0.5)))
+                .motion());
+    }
+
+    List<Mark> marks() {
+        return piece.marks().stream().map(this::image).toList();
+    }
+
+    private Mark image(Mark mark) {
+        if (mark instanceof Grain) {
+            return grain;
+        }
+        if (mark instanceof MarkedPoint point) {
+            return new MarkedPoint(point.name(), moved.of(point.at()), point.radius());
+        }
+        if (mark instanceof Notch notch) {
+            return notch.moved(motionOnOutline(notch.at()));
+        }
+        if (mark instanceof Level level) {
+            return new Level(level.name(), image(level.path(), this::stepped));
+        }
+        if (mark instanceof DrawnLine line) {
+            return new DrawnLine(line.name(), image(line.path(), Path::then));
+        }
+        return image((Dart) mark);
+    }
+
+    /** The motion of the part whose stretch of outline holds a point. A folded part carries marks without distorting them. */
+    private Motion motionOnOutline(Point point) {
+        MovedPart part = moved.of(parts.holding(piece.nearest(point)));
+        return part.isFolded() ? Motion.shift(part.motion().of(point).minus(point)) : part.motion();
+    }
+
+    private Path image(Path path, BinaryOperator<Path> fill) {
+        Path image = null;
+        MovedPart last = null;
+        for (Run run : runs(path)) {
+            if (run.image().isPresent()) {
+                Path next = run.image().get();
+                image = image == null
+                        ? next
+                        : moved.rejoin(
+                                image, last, next, run.part(), run.drawn().start(), fill);
+                last = run.part();
+            }
+        }
+        return image;
+    }
+
+    /** Across a gap a level steps square to the grain, then along it, so that its width counts the gap as it lies. */
+    private Path stepped(Path one, Path other) {
+        Vector across = grain.down().left();
+        Point corner = one.end().plus(across.times(other.start().minus(one.end()).dot(across)));
+        boolean isLevel = corner.isCloseTo(one.end(), Tolerance.COINCIDENT)
+                || corner.isCloseTo(other.start(), Tolerance.COINCIDENT);
+        return isLevel ? one.then(other) : one.then(Path.through(one.end(), corner, other.start())).then(other);
+    }
+
+    /** The runs of a path on the parts, in order, neighbouring runs on one part made one. */
+    private List<Run> runs(Path path) {
+        List<Position> cuts = crossings(path);
+        List<Run> runs = new ArrayList<>();
+        Position from = path.startPosition();
+        MovedPart last = null;
+        Position runStart = from;
+        for (Position to : cuts) {
+            MovedPart part = moved.at(middle(path.part(from, to)));
+            if (last != null && part != last) {
+                runs.add(run(path.part(runStart, from), last));
+                runStart = from;
+            }
+            last = part;
+            from = to;
+        }
+        runs.add(run(path.part(runStart, path.endPosition()), last));
+        return runs;
+    }
+
+    private static Run run(Path drawn, MovedPart part) {
+        List<Segment> images = new ArrayList<>();
+        for (Segment segment : drawn.segments()) {
+            // folding can leave nothing of a segment
+            Point start = part.motion().of(segment.start());
+            Point end = part.motion().of(segment.end());
+            if (!part.isFolded() || !start.isCloseTo(end, Tolerance.COINCIDENT)) {
+                images.add(segment.moved(part.motion()));
+            }
+        }
+        return new Run(drawn, part, images.isEmpty() ? Optional.empty() : Optional.of(Path.of(images)));
+    }
+
+    private static Point middle(Path path) {
+        return path.at(path.length() / 2);
+    }
+
+    /** Where slashes cross a path, in order, ending with the path's end. */
+    private List<Position> crossings(Path path) {
+        List<Position> found = new ArrayList<>();
+        for (Path slash : moved.slashes()) {
+            for (Segment segment : slash.segments()) {
+                for (Line line : lines(segment)) {
+                    found.addAll(path.crossings(line));
+                }
+            }
+        }
+        List<Position> distinct = new ArrayList<>();
+        double last = 0;
+        for (Position position : found.stream().sorted().toList()) {
+            double along = path.distanceAlong(position);
+            if (along - last > Tolerance.COINCIDENT && path.length() - along > Tolerance.COINCIDENT) {
+                distinct.add(position);
+                last = along;
+            }
+        }
+        distinct.add(path.endPosition());
+        return distinct;
+    }
+
+    private static List<Line> lines(Segment segment) {
+        return segment instanceof Line line
+                ? List.of(line)
+                : Path.through(Path.of(segment).flatten(Tolerance.FLATTENING)).segments().stream()
+                        .map(Line.class::cast)
+                        .toList();
+    }
+
+    private Dart image(Dart dart) {
+        if (isSplitLengthwise(dart)) {
+            MovedPart part = moved.at(tips(dart).findFirst().orElseThrow());
+            return (Dart) dart.moved(part.motion());
+        }
+        List<Run> first = runs(dart.legs().get(0));
+        List<Run> second = runs(dart.legs().get(1));
+        boolean isFolded = isAcrossFold(first) && isAcrossFold(second);
+        if (isFolded) {
+            return FoldedDart.rejoined(
+                    dart, imagesAcrossFold(first), imagesAcrossFold(second));
+        }
+        Path one = image(dart.legs().get(0), Path::then);
+        Path other = image(dart.legs().get(1), Path::then);
+        return withLegs(dart, one, other.withStart(one.end()));
+    }
+
+    static Dart withLegs(Dart dart, Path first, Path second) {
+        return dart instanceof EdgeDart
+                ? new EdgeDart(dart.name(), first, second)
+                : new DoublePointedDart(dart.name(), first, second.withEnd(first.start()));
+    }
+
+    private static Stream<Point> tips(Dart dart) {
+        return dart instanceof EdgeDart edge
+                ? Stream.of(edge.tip())
+                : Stream.of(((DoublePointedDart) dart).firstTip(), ((DoublePointedDart) dart).secondTip());
+    }
+
+    /** A slash that runs out at a tip, or through it, splits the dart along its middle. */
+    private boolean isSplitLengthwise(Dart dart) {
+        return tips(dart)
+                        .anyMatch(tip -> moved.slashes().stream()
+                                .anyMatch(slash -> slash.distanceTo(tip) <= Tolerance.JOINING))
+                && dart.legs().stream().flatMap(leg -> runs(leg).stream()).map(Run::part).distinct().count() > 1;
+    }
+
+    private static boolean isAcrossFold(List<Run> runs) {
+        return runs.size() == 3 && runs.get(1).part().isFolded();
+    }
+
+    private static FoldedDart.Leg imagesAcrossFold(List<Run> runs) {
+        Run before = runs.get(0);
+        Run folded = runs.get(1);
+        Run after = runs.get(2);
+        // a leg that bends in the wedge, at the dart's widest, is rejoined there; a straight one half way
+        Point joint = folded.drawn().segments().size() == 2
+                ? folded.part().motion().of(folded.drawn().segments().get(0).end())
+                : before.image().orElseThrow().end().midpoint(after.image().orElseThrow().start());
+        return new FoldedDart.Leg(before.image().orElseThrow(), joint, after.image().orElseThrow());
+    }
+}

@@ -1,0 +1,234 @@
+package dev.hingepoint.move;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Fairing;
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Segment;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.DrawnLine;
+import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Notch;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Spot;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Redraw: replace stretches of edges by other courses. The paper inside stays as it is; what stands on a redrawn stretch (notches, the
+ * ends of darts) keeps its fraction of the stretch, and levels and lines that end there are drawn out, or cut off, along themselves.
+ *
+ * @param stretches those of one edge do not overlap
+ */
+public record Redraw(String caption, List<Stretch> stretches) implements Move {
+    /** Of two crossings, the one that a line's end reaches first; a line that would have to grow by more is drawn elsewhere. */
+    private static final double FARTHEST = 400;
+
+    /**
+     * A stretch of an edge and its new course, both in the direction in which the edge is drawn.
+     *
+     * @param from where the stretch begins on the edge's path
+     * @param to where it ends
+     */
+    public record Stretch(String edge, Position from, Position to, Path course) {}
+
+    public Redraw {
+        stretches = List.copyOf(stretches);
+    }
+
+    /** The whole of an edge takes a new course, given in the direction in which the edge is drawn. */
+    public static Redraw whole(String caption, Piece piece, String edge, Path course) {
+        Path old = piece.edge(edge).path();
+        return new Redraw(caption, List.of(new Stretch(edge, old.startPosition(), old.endPosition(), course)));
+    }
+
+    /** The stretch between two places of one edge takes a new course, given in the direction in which the edge is drawn. */
+    public static Redraw between(String caption, Spot from, Spot to, Path course) {
+        return new Redraw(caption, List.of(new Stretch(from.edge(), from.position(), to.position(), course)));
+    }
+
+    /** The stretch between two places of one edge, in either order, becomes straight. */
+    public static Redraw straight(String caption, Spot one, Spot other) {
+        boolean inOrder = one.position().compareTo(other.position()) < 0;
+        Spot from = inOrder ? one : other;
+        Spot to = inOrder ? other : one;
+        return between(caption, from, to, Path.through(from.point(), to.point()));
+    }
+
+    /**
+     * The corner at a place inside an edge is faired by the one rule over {@code reach} mm either way.
+     *
+     * @see Fairing
+     */
+    public static Redraw faired(String caption, Piece piece, Spot corner, double reach) {
+        return faired(caption, piece, corner, corner, reach);
+    }
+
+    /**
+     * The step between two places of an edge, in order along it, is left out and the two sides are faired where they now meet, half
+     * way, by the one rule over {@code reach} mm either way.
+     */
+    public static Redraw faired(String caption, Piece piece, Spot stepStart, Spot stepEnd, double reach) {
+        Path old = piece.edge(stepStart.edge()).path();
+        Position from = old.positionAt(Math.max(0, old.distanceAlong(stepStart.position()) - reach));
+        Position to = old.positionAt(Math.min(old.length(), old.distanceAlong(stepEnd.position()) + reach));
+        Path before = old.part(from, stepStart.position());
+        Path after = old.part(stepEnd.position(), to);
+        return new Redraw(
+                caption,
+                List.of(new Stretch(stepStart.edge(), from, to, Fairing.corner(before, after))));
+    }
+
+    /** The rule's reach in mm for the corner at a place inside an edge. */
+    public static double reach(Piece piece, Spot corner) {
+        return reach(piece, corner, corner);
+    }
+
+    /** The rule's reach in mm for the corner that is left where the step between two places is taken out. */
+    public static double reach(Piece piece, Spot stepStart, Spot stepEnd) {
+        Path old = piece.edge(stepStart.edge()).path();
+        return Fairing.reach(
+                old.part(old.startPosition(), stepStart.position()),
+                old.part(stepEnd.position(), old.endPosition()));
+    }
+
+    /** The same redrawing with another edge's stretch beside it. */
+    public Redraw and(Redraw other) {
+        List<Stretch> all = new ArrayList<>(stretches);
+        all.addAll(other.stretches);
+        return new Redraw(caption, all);
+    }
+
+    @Override
+    public Moved on(Piece piece) {
+        List<Edge> edges =
+                piece.edges().stream().map(edge -> redrawn(edge)).toList();
+        List<Mark> marks =
+                piece.marks().stream().map(mark -> onNewCourse(piece, mark)).toList();
+        Piece result = piece.with(edges, marks);
+        Step step = new Step(
+                caption,
+                piece,
+                result,
+                stretches.stream()
+                        .map(stretch -> piece.edge(stretch.edge()).path().part(stretch.from(), stretch.to()))
+                        .toList(),
+                List.of(),
+                List.of(),
+                stretches.stream().map(Stretch::course).toList());
+        return new Moved(result, PaperMap.STAY, step);
+    }
+
+    private Edge redrawn(Edge edge) {
+        return edge.with(redrawn(edge.name(), edge.path()));
+    }
+
+    private Path redrawn(String edge, Path old) {
+        Path path = null;
+        Position last = old.startPosition();
+        for (Stretch stretch : stretches.stream()
+                .filter(s -> s.edge().equals(edge))
+                .sorted(Comparator.comparing(Stretch::from))
+                .toList()) {
+            path = followedBy(followedBy(path, old, last, stretch.from()), stretch.course());
+            last = stretch.to();
+        }
+        return path == null ? old : followedBy(path, old, last, old.endPosition());
+    }
+
+    private static Path followedBy(Path path, Path old, Position from, Position to) {
+        boolean isNothing = old.distanceAlong(to) - old.distanceAlong(from) <= Tolerance.COINCIDENT;
+        return isNothing ? path : followedBy(path, old.part(from, to));
+    }
+
+    private static Path followedBy(Path path, Path next) {
+        return path == null ? next : path.then(next);
+    }
+
+    private Mark onNewCourse(Piece piece, Mark mark) {
+        if (mark instanceof Notch notch) {
+            Vector shift = onNewCourse(piece, notch.at()).minus(notch.at());
+            return new Notch(
+                    notch.name(),
+                    notch.count(),
+                    new Line(notch.line().start().plus(shift), notch.line().end().plus(shift)));
+        }
+        if (mark instanceof EdgeDart dart) {
+            return new EdgeDart(
+                    dart.name(),
+                    dart.first().withStart(onNewCourse(piece, dart.mouthStart())),
+                    dart.second().withEnd(onNewCourse(piece, dart.mouthEnd())));
+        }
+        if (mark instanceof Level level) {
+            return new Level(level.name(), endsOnNewCourse(piece, mark, level.path()));
+        }
+        if (mark instanceof DrawnLine line) {
+            return new DrawnLine(line.name(), endsOnNewCourse(piece, mark, line.path()));
+        }
+        return mark;
+    }
+
+    /** The new place of a point that stood on the outline: the same fraction of a redrawn stretch. */
+    private Point onNewCourse(Piece piece, Point point) {
+        return stretches.stream()
+                .filter(stretch -> isOn(piece, stretch, point))
+                .findFirst()
+                .map(stretch -> {
+                    Path old = piece.edge(stretch.edge()).path();
+                    double from = old.distanceAlong(stretch.from());
+                    double to = old.distanceAlong(stretch.to());
+                    double along = old.distanceAlong(old.nearest(point));
+                    double fraction = Math.min(1, Math.max(0, (along - from) / (to - from)));
+                    return stretch.course().at(fraction * stretch.course().length());
+                })
+                .orElse(point);
+    }
+
+    private static boolean isOn(Piece piece, Stretch stretch, Point point) {
+        Path old = piece.edge(stretch.edge()).path();
+        if (old.bounds().distanceTo(point) > Tolerance.JOINING) {
+            return false;
+        }
+        Position at = old.nearest(point);
+        return old.at(at).isCloseTo(point, Tolerance.JOINING)
+                && old.distanceAlong(at) >= old.distanceAlong(stretch.from()) - Tolerance.COINCIDENT
+                && old.distanceAlong(at) <= old.distanceAlong(stretch.to()) + Tolerance.COINCIDENT;
+    }
+
+    private Path endsOnNewCourse(Piece piece, Mark mark, Path path) {
+        Path end = endOnNewCourse(piece, mark, path);
+        return endOnNewCourse(piece, mark, end.reversed()).reversed();
+    }
+
+    /** The path with its last straight part drawn out, or cut off, where it meets the new course of the stretch it ended on. */
+    private Path endOnNewCourse(Piece piece, Mark mark, Path path) {
+        Segment last = path.segments().get(path.segments().size() - 1);
+        Point end = path.end();
+        Optional<Stretch> stretch =
+                stretches.stream().filter(s -> isOn(piece, s, end)).findFirst();
+        if (stretch.isEmpty() || !(last instanceof Line)) {
+            return path;
+        }
+        Path course = redrawn(stretch.get().edge(), piece.edge(stretch.get().edge()).path());
+        Point meets = course.crossings(end, last.tangent(1)).stream()
+                .map(course::at)
+                .filter(point -> point.minus(last.start()).dot(last.tangent(1)) > Tolerance.COINCIDENT)
+                .min((a, b) -> Double.compare(a.distanceTo(end), b.distanceTo(end)))
+                .filter(point -> point.isCloseTo(end, FARTHEST))
+                .orElseThrow(() -> new Refusal(new Reason.Unsound(
+                        "the line no longer meets the redrawn edge " + stretch.get().edge(),
+                        piece.where().mark(mark.name()))));
+        List<Segment> parts = new ArrayList<>(path.segments());
+        parts.set(parts.size() - 1, new Line(last.start(), meets));
+        return Path.of(parts);
+    }
+}

@@ -1,0 +1,40 @@
+package dev.hingepoint.move;
+
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.Piece;
+import java.util.List;
+
+/**
+ * One of a fitter's steps, with all that is needed to tell or to draw it.
+ *
+ * @param caption in a fitter's words, with this pattern's numbers
+ * @param lines what was slashed, or the old course of what was redrawn, on the paper as it was
+ * @param hinges the points that parts turned about
+ * @param parts the parts that moved
+ * @param fills on the paper as it is now: gaps that were filled, or the new course of what was redrawn
+ */
+public record Step(
+        String caption,
+        Piece before,
+        Piece after,
+        List<Path> lines,
+        List<Point> hinges,
+        List<Part> parts,
+        List<Path> fills) {
+    public Step {
+        lines = List.copyOf(lines);
+        hinges = List.copyOf(hinges);
+        parts = List.copyOf(parts);
+        fills = List.copyOf(fills);
+    }
+
+    /**
+     * A part of the paper and how it moved.
+     *
+     * @param outline where it lay before
+     * @param isFolded whether it was folded away
+     */
+    public record Part(Path outline, Motion motion, boolean isFolded) {}
+}
