@@ -8,8 +8,8 @@ package dev.hingepoint.curve;
  *   y' = yx x + yy y + dy
  * </pre>
  *
- * Rigid motions (shift, turn) keep every length. Two others serve a fitter's special cases: a shear, which keeps every
- * length along its own direction, and a fold, which lays a wedge flat onto one line. All are exact on control points.
+ * Rigid motions (shift, turn) keep every length. Three others serve a fitter's special cases: a shear, which keeps every
+ * length along its own direction, a stretch, which scales along one direction, and a fold, which lays a wedge flat onto one line. All are exact on control points.
  */
 public record Motion(double xx, double xy, double yx, double yy, double dx, double dy) {
     public static final Motion STAY = new Motion(1, 0, 0, 1, 0, 0);
@@ -47,6 +47,18 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
         double yx = factor * a.y() * normal.x();
         double yy = 1 + factor * a.y() * normal.y();
         return fixing(origin, xx, xy, yx, yy);
+    }
+
+    /** A scaling by {@code factor} along one direction; the line through {@code origin} square to it stays. */
+    public static Motion stretch(Point origin, Vector direction, double factor) {
+        Vector a = direction.unit();
+        double more = factor - 1;
+        return fixing(
+                origin,
+                1 + more * a.x() * a.x(),
+                more * a.x() * a.y(),
+                more * a.x() * a.y(),
+                1 + more * a.y() * a.y());
     }
 
     private static Motion fixing(Point origin, double xx, double xy, double yx, double yy) {

@@ -224,6 +224,18 @@ public final class Path {
         return reversed().withStart(end).reversed();
     }
 
+    /**
+     * The same path, its end run on or drawn back along its own direction until it is {@code length} mm long, within {@link
+     * Tolerance#LENGTH}.
+     */
+    public Path withLength(double length) {
+        Path path = this;
+        for (int round = 0; round < 20 && Math.abs(length - path.length()) > Tolerance.LENGTH; round++) {
+            path = path.withEnd(path.end().plus(endTangent().times(length - path.length())));
+        }
+        return path;
+    }
+
     /** The place on the path nearest to {@code point}: the first where several are equally near. */
     public Position nearest(Point point) {
         Position best = startPosition();

@@ -72,6 +72,13 @@ public record Vector(double x, double y) {
         return new Vector(-y, x);
     }
 
+    /** This vector turned by {@code angle} radians, clockwise as one looks at the paper. */
+    public Vector turned(double angle) {
+        double cos = StrictMath.cos(angle);
+        double sin = StrictMath.sin(angle);
+        return new Vector(cos * x - sin * y, sin * x + cos * y);
+    }
+
     /** The signed turn in radians, in (-pi, pi], that leads from this direction to {@code other}; clockwise is positive. */
     public double angleTo(Vector other) {
         return StrictMath.atan2(cross(other), dot(other));

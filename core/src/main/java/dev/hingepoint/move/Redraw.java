@@ -45,10 +45,11 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         stretches = List.copyOf(stretches);
     }
 
-    /** The whole of an edge takes a new course, given in the direction in which the edge is drawn. */
-    public static Redraw whole(String caption, Piece piece, String edge, Path course) {
+    /** The whole of an edge takes a new course, given from the end where the edge meets {@code from}. */
+    public static Redraw whole(String caption, Piece piece, String edge, String from, Path course) {
         Path old = piece.edge(edge).path();
-        return new Redraw(caption, List.of(new Stretch(edge, old.startPosition(), old.endPosition(), course)));
+        Path drawn = piece.before(edge).name().equals(from) ? course : course.reversed();
+        return new Redraw(caption, List.of(new Stretch(edge, old.startPosition(), old.endPosition(), drawn)));
     }
 
     /** The stretch between two places of one edge takes a new course, given in the direction in which the edge is drawn. */
@@ -101,7 +102,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
                 old.part(stepEnd.position(), old.endPosition()));
     }
 
-    /** The same redrawing with another edge's stretch beside it. */
+    /** This redrawing and another's, in one step with this one's caption. */
     public Redraw and(Redraw other) {
         List<Stretch> all = new ArrayList<>(stretches);
         all.addAll(other.stretches);

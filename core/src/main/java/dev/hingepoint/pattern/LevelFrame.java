@@ -129,6 +129,28 @@ public final class LevelFrame {
                         piece.where().edge(edge).mark(name))));
     }
 
+    /**
+     * The level as one straight line from edge to edge, moved up along the grain by {@code above} mm.
+     *
+     * @throws Refusal where it does not reach both edges there
+     */
+    public Line across(String centre, String side, double above) {
+        Vector up = piece.grain().down().times(-above);
+        Vector along = outerEnd().minus(origin());
+        Point from = crossing(centre, origin().plus(up), along);
+        return new Line(from, crossing(side, outerEnd().plus(up), along));
+    }
+
+    private Point crossing(String edge, Point near, Vector along) {
+        Path path = piece.edge(edge).path();
+        return path.crossings(near, along).stream()
+                .map(path::at)
+                .min(Comparator.comparingDouble(point -> point.distanceTo(near)))
+                .orElseThrow(() -> new Refusal(new Reason.Missing(
+                        "the line along the level " + name + " does not reach the edge " + edge,
+                        piece.where().edge(edge).mark(name))));
+    }
+
     /** Where the straight line along the level's outer end, endless, first meets a path from the inside; the nearest to that end. */
     public Optional<Position> meets(Path other) {
         return other.crossings(outerEnd(), outwards()).stream()

@@ -192,6 +192,17 @@ public final class Piece {
                 where().edge(edge)));
     }
 
+    /** The path of {@code edge} from its upper end, as the grain runs, to its lower one. */
+    public Path downwards(String edge) {
+        Path drawn = edge(edge).path();
+        return drawn.end().minus(drawn.start()).dot(grain().down()) >= 0 ? drawn : drawn.reversed();
+    }
+
+    /** The neighbour that {@code edge} meets at its lower end, as the grain runs: a side seam's hem. */
+    public Edge below(String edge) {
+        return downwards(edge) == edge(edge).path() ? after(edge) : before(edge);
+    }
+
     /** The closed stitching line, as drawn. */
     public Path outline() {
         return edges.stream().map(Edge::path).reduce(Path::then).orElseThrow();

@@ -3,6 +3,7 @@ package dev.hingepoint.pattern;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
 
 /**
@@ -35,6 +36,19 @@ public sealed interface Place {
     /** Where a level meets an edge. */
     static Place level(String level, String edge) {
         return new AtLevel(level, edge);
+    }
+
+    /** The place of an edge nearest to a point that a recipe has found. */
+    static Place near(String edge, Point point) {
+        return new Near(edge, point);
+    }
+
+    /** The place of an edge nearest to a point. */
+    record Near(String edge, Point point) implements Place {
+        @Override
+        public Spot on(Piece piece) {
+            return piece.nearest(piece.edge(edge), point);
+        }
     }
 
     /** A distance along an edge from its end at a neighbour, in mm or as a fraction of the edge's length. */

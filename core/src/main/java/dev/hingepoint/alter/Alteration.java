@@ -1,0 +1,16 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.pattern.Draft;
+
+/** One alteration of the catalogue. */
+public interface Alteration {
+    /** The name it is ordered by, in the trade's words. */
+    String name();
+
+    /**
+     * Alters one size.
+     *
+     * @throws dev.hingepoint.Refusal where the pattern lacks something, or an amount does not work
+     */
+    Altered alter(Draft draft, Options options);
+}

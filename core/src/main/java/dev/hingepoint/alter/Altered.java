@@ -1,0 +1,53 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.check.Law;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.Draft;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What came of an alteration, before its laws are checked.
+ *
+ * @param draft the size as it is now
+ * @param amounts what was done, by name: mm as Double, choices as String
+ * @param notes what the person who ordered it should hear
+ */
+public record Altered(Draft draft, Map<String, Object> amounts, List<Step> steps, List<Law> laws, List<String> notes) {
+    public Altered {
+        amounts = Collections.unmodifiableMap(new LinkedHashMap<>(amounts));
+        steps = List.copyOf(steps);
+        laws = List.copyOf(laws);
+        notes = List.copyOf(notes);
+    }
+
+    /** The draft with the piece on the worktable put back, and the steps that led there. */
+    static Altered of(Draft draft, Paper paper, Map<String, Object> amounts) {
+        return new Altered(draft.with(paper.piece()), amounts, paper.steps(), List.of(), List.of());
+    }
+
+    Altered withLaws(List<Law> more) {
+        List<Law> all = new ArrayList<>(laws);
+        all.addAll(more);
+        return new Altered(draft, amounts, steps, all, notes);
+    }
+
+    Altered withNote(String note) {
+        List<String> all = new ArrayList<>(notes);
+        all.add(note);
+        return new Altered(draft, amounts, steps, laws, all);
+    }
+
+    Altered withDraft(Draft changed) {
+        return new Altered(changed, amounts, steps, laws, notes);
+    }
+
+    /** Whether every law holds. */
+    boolean holds(Draft before) {
+        return laws.stream().allMatch(law -> law.on(before, draft).holds());
+    }
+}

@@ -1,0 +1,52 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Draft;
+import java.util.List;
+
+/** All alterations, by the name they are ordered by. */
+public final class Catalogue {
+    private static final List<Alteration> ALL = List.of(new SwayBack(), new FullBust(), new HipBlend());
+
+    private Catalogue() {}
+
+    public static List<Alteration> all() {
+        return ALL;
+    }
+
+    /** @throws Refusal where there is none of that name */
+    public static Alteration named(String name) {
+        return ALL.stream()
+                .filter(alteration -> alteration.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(new Reason.Unreadable(
+                        "there is no alteration '" + name + "'; there are "
+                                + String.join(", ", ALL.stream().map(Alteration::name).toList()),
+                        Where.UNKNOWN)));
+    }
+
+    /**
+     * Does one ordered alteration and holds its laws against the result.
+     *
+     * @throws Refusal where the order cannot be done, or a law would break
+     */
+    public static Altered alter(Draft draft, AlterationRequest request) {
+        return checked(draft, named(request.name()), Options.of(request));
+    }
+
+    /** The same for an alteration of your own. */
+    public static Altered checked(Draft draft, Alteration alteration, Options options) {
+        Altered altered = alteration.alter(draft, options);
+        altered.laws().stream()
+                .map(law -> law.on(draft, altered.draft()))
+                .filter(finding -> !finding.holds())
+                .findFirst()
+                .ifPresent(finding -> {
+                    throw new Refusal(finding.reason());
+                });
+        return altered;
+    }
+}

@@ -1,0 +1,57 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.curve.Cubic;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Redraw;
+import dev.hingepoint.pattern.Piece;
+
+/** Trues a hem after the paper above it was sheared: its corners where they must be, square to the fold, fair between. */
+final class HemTruing {
+    /** A hem runs square to a fold for this many mm. */
+    private static final double SQUARE = 20;
+
+    private HemTruing() {}
+
+    /**
+     * The hem with its fold corner {@code higher} mm above the old one, and its side corner where the side seam keeps its old length.
+     *
+     * @param before the piece as it was
+     * @param now the piece with its side seam faired
+     */
+    static Redraw on(Piece before, Piece now, String fold, double higher) {
+        String hem = now.below(fold).name();
+        Path oldFold = before.from(fold, hem).reversed();
+        Point foldCorner = oldFold.end().minus(oldFold.endTangent().times(higher));
+        Path nowFold = now.from(fold, hem).reversed();
+        Path newFold = Path.through(nowFold.start(), foldCorner);
+        Path newSide = now.from(SwayBack.SIDE_SEAM, hem)
+                .reversed()
+                .withLength(before.edge(SwayBack.SIDE_SEAM).path().length());
+
+        Vector square = square(now.from(hem, fold), newFold.endTangent());
+        Vector oldSideDown = before.from(SwayBack.SIDE_SEAM, hem).startTangent().negated();
+        double angle = oldSideDown.angleTo(before.from(hem, SwayBack.SIDE_SEAM).startTangent());
+        Vector intoSide = newSide.endTangent().turned(angle).negated();
+
+        Point squareEnd = foldCorner.plus(square.times(SQUARE));
+        double third = squareEnd.distanceTo(newSide.end()) / 3;
+        Path newHem = Path.through(foldCorner, squareEnd)
+                .then(Path.of(new Cubic(
+                        squareEnd,
+                        squareEnd.plus(square.times(third)),
+                        newSide.end().minus(intoSide.times(third)),
+                        newSide.end())));
+        String caption = "True the hem: square to the fold, the side seam as long as it was";
+        return Redraw.whole(caption, now, fold, hem, newFold.reversed())
+                .and(Redraw.whole(caption, now, hem, fold, newHem))
+                .and(Redraw.whole(caption, now, SwayBack.SIDE_SEAM, hem, newSide.reversed()));
+    }
+
+    /** Square to the fold, towards the hem's own side. */
+    private static Vector square(Path hem, Vector foldDown) {
+        Vector square = foldDown.left();
+        return hem.end().minus(hem.start()).dot(square) > 0 ? square : square.negated();
+    }
+}

@@ -1,0 +1,10 @@
+/**
+ * The catalogue of alterations: one file each, a short recipe over the moves of the paper.
+ *
+ * <p>Start with {@link dev.hingepoint.alter.Catalogue}. An {@link dev.hingepoint.alter.Alteration} takes one size of a pattern and
+ * answers with that size altered, the steps a fitter would take, and the laws that must hold; the catalogue checks the laws and
+ * refuses a result that breaks one. To add an alteration, write its file, name it in the catalogue, and test it.
+ *
+ * <p>Not here: geometry. Where a recipe needs arithmetic of its own, a move is missing a verb.
+ */
+package dev.hingepoint.alter;

@@ -1,0 +1,128 @@
+package dev.hingepoint.check;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Where;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Piece;
+import java.util.function.ToDoubleBiFunction;
+
+/**
+ * What must hold of an alteration's result: a sentence, and two numbers that agree within a tolerance.
+ *
+ * @param sentence what the alteration does, with the alteration as its subject: "keeps the length of the side seam"
+ * @param where the piece and edge or level it speaks of
+ * @param expected what should be, from the draft before and after
+ * @param actual what is, from the draft before and after
+ * @param tolerance in the unit of the numbers, mm unless the sentence says otherwise
+ */
+public record Law(
+        String sentence,
+        Where where,
+        ToDoubleBiFunction<Draft, Draft> expected,
+        ToDoubleBiFunction<Draft, Draft> actual,
+        double tolerance) {
+    /** A computed place compared with itself: far above rounding, far below a drawing's last decimal. */
+    private static final double UNTOUCHED = Tolerance.COINCIDENT;
+
+    public Finding on(Draft before, Draft after) {
+        return new Finding(this, expected.applyAsDouble(before, after), actual.applyAsDouble(before, after));
+    }
+
+    /** Keeps the sewn length of an edge. */
+    public static Law keepsLength(String piece, String edge, double tolerance) {
+        return changesLength(piece, edge, 0, tolerance);
+    }
+
+    /** Makes the sewn length of an edge longer by so many mm. */
+    public static Law changesLength(String piece, String edge, double by, double tolerance) {
+        return new Law(
+                by == 0 ? "keeps the length of the " + edge : "changes the length of the " + edge + " by " + signed(by),
+                Where.inPiece(piece).edge(edge),
+                (before, after) -> before.piece(piece).sewnLength(edge) + by,
+                (before, after) -> after.piece(piece).sewnLength(edge),
+                tolerance);
+    }
+
+    /** Keeps the width of a piece at a level, and so its share of the girth. */
+    public static Law keepsWidth(String piece, String level, double tolerance) {
+        return changesWidth(piece, level, 0, tolerance);
+    }
+
+    /** Makes the width of a piece at a level larger by so many mm. */
+    public static Law changesWidth(String piece, String level, double by, double tolerance) {
+        return new Law(
+                by == 0
+                        ? "keeps the width at the " + level
+                        : "changes the width at the " + level + " by " + signed(by),
+                Where.inPiece(piece).mark(level),
+                (before, after) -> before.piece(piece).width(level) + by,
+                (before, after) -> after.piece(piece).width(level),
+                tolerance);
+    }
+
+    /** Gives a piece at a level the width that another drawing has there. */
+    public static Law takesWidth(String piece, String level, double width, double tolerance) {
+        return new Law(
+                "makes the width at the " + level + " " + Reason.millimetres(width),
+                Where.inPiece(piece).mark(level),
+                (before, after) -> width,
+                (before, after) -> after.piece(piece).width(level),
+                tolerance);
+    }
+
+    /** Leaves an edge where it was, to the last control point. */
+    public static Law keepsPlace(String piece, String edge) {
+        return new Law(
+                "leaves the " + edge + " where it was",
+                Where.inPiece(piece).edge(edge),
+                (before, after) -> 0,
+                (before, after) -> moved(
+                        before.piece(piece).edge(edge).path(), after.piece(piece).edge(edge).path()),
+                UNTOUCHED);
+    }
+
+    /** How far in mm the course of a path has moved: exact where the control points are the same. */
+    private static double moved(Path before, Path after) {
+        if (before.equals(after)) {
+            return 0;
+        }
+        return Math.max(farthest(before, after), farthest(after, before));
+    }
+
+    private static double farthest(Path from, Path to) {
+        return from.flatten(Tolerance.FLATTENING).stream()
+                .mapToDouble(to::distanceTo)
+                .max()
+                .orElseThrow();
+    }
+
+    /** Leaves a piece as it was, edges and marks. */
+    public static Law keepsPiece(Piece piece) {
+        return new Law(
+                "leaves the " + piece.name() + " as it was",
+                piece.where(),
+                (before, after) -> 0,
+                (before, after) -> after.piece(piece.name()).equals(before.piece(piece.name())) ? 0 : 1,
+                0);
+    }
+
+    /** Makes a dart's legs equal in length. */
+    public static Law equalLegs(String piece, String dart, double tolerance) {
+        return new Law(
+                "makes the legs of the " + dart + " equal",
+                Where.inPiece(piece).mark(dart),
+                (before, after) -> 0,
+                (before, after) -> after.piece(piece)
+                        .find(EdgeDart.class, dart)
+                        .map(found -> found.first().length() - found.second().length())
+                        .orElse(0.0),
+                tolerance);
+    }
+
+    private static String signed(double mm) {
+        return (mm > 0 ? "+" : "") + Reason.millimetres(mm);
+    }
+}
