@@ -24,6 +24,8 @@ public final class Refusal extends RuntimeException {
 
     /** The same refusal, naming the file where none was named yet. */
     public Refusal in(String file) {
-        return reason.where().file().isPresent() ? this : new Refusal(reason.at(reason.where().file(file)), this);
+        return reason.where().file().isPresent()
+                ? this
+                : new Refusal(reason.at(reason.where().file(file)), this);
     }
 }

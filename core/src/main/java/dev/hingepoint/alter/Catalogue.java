@@ -24,7 +24,8 @@ public final class Catalogue {
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
                         "there is no alteration '" + name + "'; there are "
-                                + String.join(", ", ALL.stream().map(Alteration::name).toList()),
+                                + String.join(
+                                        ", ", ALL.stream().map(Alteration::name).toList()),
                         Where.UNKNOWN)));
     }
 

@@ -72,8 +72,7 @@ public final class Options {
     public Optional<String> choice(String name, String... choices) {
         Optional<String> chosen = text(name);
         if (chosen.isPresent() && !Arrays.asList(choices).contains(chosen.get())) {
-            throw refuse(
-                    name + " cannot be '" + chosen.get() + "'; it can be " + String.join(" or ", choices));
+            throw refuse(name + " cannot be '" + chosen.get() + "'; it can be " + String.join(" or ", choices));
         }
         return chosen;
     }

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  *
  * <p>Amounts: 6 to 25 mm is usual (common practice), outside a note says so; a negative one is refused.
  */
-public final class SwayBack implements Alteration {
+final class SwayBack implements Alteration {
     static final String CENTRE_BACK = "centre back";
     static final String SIDE_SEAM = "side seam";
     private static final double USUAL_LEAST = 6;
@@ -42,15 +42,17 @@ public final class SwayBack implements Alteration {
         Piece back = back(draft, level);
         if (!(wedge > 0)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a sway-back wedge of " + Reason.millimetres(wedge) + " takes nothing out; it must be more than 0 mm",
+                    "a sway-back wedge of " + Reason.millimetres(wedge)
+                            + " takes nothing out; it must be more than 0 mm",
                     back.where()));
         }
         boolean isFold = back.edge(CENTRE_BACK).kind() == Edge.Kind.FOLD;
         boolean keepFold = options.flag("keep fold");
         String method = options.choice("method", "wedge", "shoulder").orElse(isFold ? "shoulder" : "wedge");
         if (method.equals("wedge") && isFold && !keepFold) {
-            throw options.refuse("the centre back of the " + back.name() + " is a fold, and a wedge would bend it; write method: "
-                    + "shoulder, or keep fold: yes to have the paper below brought back onto the fold");
+            throw options.refuse(
+                    "the centre back of the " + back.name() + " is a fold, and a wedge would bend it; write method: "
+                            + "shoulder, or keep fold: yes to have the paper below brought back onto the fold");
         }
         if (keepFold && !(isFold && method.equals("wedge"))) {
             throw options.refuse("keep fold goes with method: wedge on a centre back that is cut on the fold");
@@ -59,7 +61,8 @@ public final class SwayBack implements Alteration {
                 ? SwayBackShoulder.alter(draft, back, wedge)
                 : SwayBackWedge.alter(draft, back, wedge, level, above, keepFold);
         if (wedge < USUAL_LEAST || wedge > USUAL_MOST) {
-            altered = altered.withNote("a sway-back wedge of " + Reason.millimetres(wedge) + " is unusual: 6 to 25 mm is common");
+            altered = altered.withNote(
+                    "a sway-back wedge of " + Reason.millimetres(wedge) + " is unusual: 6 to 25 mm is common");
         }
         return altered;
     }
@@ -68,7 +71,8 @@ public final class SwayBack implements Alteration {
         List<Piece> backs = draft.piecesWithEdges(CENTRE_BACK, SIDE_SEAM);
         if (backs.isEmpty()) {
             throw new Refusal(new Reason.Missing(
-                    "sway back needs a piece with the edges centre back and side seam", Where.UNKNOWN.size(draft.size())));
+                    "sway back needs a piece with the edges centre back and side seam",
+                    Where.UNKNOWN.size(draft.size())));
         }
         return backs.stream()
                 .filter(piece -> piece.hasLevel(level))

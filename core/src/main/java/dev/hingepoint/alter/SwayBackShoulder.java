@@ -38,13 +38,17 @@ final class SwayBackShoulder {
         Path centreBack = back.from(SwayBack.CENTRE_BACK, NECKLINE);
         if (wedge >= centreBack.length()) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "centre back is not that long", back.where().edge(SwayBack.CENTRE_BACK), wedge, centreBack.length()));
+                    "centre back is not that long",
+                    back.where().edge(SwayBack.CENTRE_BACK),
+                    wedge,
+                    centreBack.length()));
         }
         Vector down = centreBack.startTangent();
         Motion turn = lowering(back, shoulder, down, wedge);
         Path newShoulder = shoulder.moved(turn);
         Path newCentreBack = centreBack.part(wedge, centreBack.length());
-        Path neckline = neckline(back.from(NECKLINE, SwayBack.CENTRE_BACK), newCentreBack.start(), newShoulder.end(), down, turn);
+        Path neckline = neckline(
+                back.from(NECKLINE, SwayBack.CENTRE_BACK), newCentreBack.start(), newShoulder.end(), down, turn);
         String caption = "Take " + Reason.millimetres(wedge)
                 + " at the neck end of the shoulder, running to nothing at the armhole; the neckline moves down with it";
         Paper paper = Paper.of(back)
@@ -54,7 +58,9 @@ final class SwayBackShoulder {
         Map<String, Object> amounts = new LinkedHashMap<>();
         amounts.put("wedge", wedge);
         amounts.put("method", "shoulder");
-        return Altered.of(draft, paper, amounts).withLaws(laws(draft, back, wedge)).withNote(shorterNeckline(draft, back, paper.piece()));
+        return Altered.of(draft, paper, amounts)
+                .withLaws(laws(draft, back, wedge))
+                .withNote(shorterNeckline(draft, back, paper.piece()));
     }
 
     /** The turn about the shoulder's tip that lowers its neck end by {@code amount} mm along {@code down}. */
@@ -70,15 +76,18 @@ final class SwayBackShoulder {
                     amount,
                     reach.length() - reach.dot(down)));
         }
-        return Motion.turn(fromTip.start(), reach, across.unit().times(Math.sqrt(room)).plus(down.times(lowered)));
+        return Motion.turn(
+                fromTip.start(), reach, across.unit().times(Math.sqrt(room)).plus(down.times(lowered)));
     }
 
     /** The neckline from the fold, scaled across, its angle to the shoulder kept. */
     private static Path neckline(Path old, Point onFold, Point neckEnd, Vector down, Motion shoulderTurn) {
         Vector across = down.left();
-        double scale = neckEnd.minus(onFold).dot(across) / old.end().minus(old.start()).dot(across);
+        double scale =
+                neckEnd.minus(onFold).dot(across) / old.end().minus(old.start()).dot(across);
         Motion scaled = Motion.shift(onFold.minus(old.start())).then(Motion.stretch(onFold, across, scale));
-        List<Segment> segments = new ArrayList<>(old.moved(scaled).withEnd(neckEnd).segments());
+        List<Segment> segments =
+                new ArrayList<>(old.moved(scaled).withEnd(neckEnd).segments());
         Cubic last = Refit.asCubic(segments.get(segments.size() - 1));
         // the last handle keeps its length and turns with the shoulder
         Vector direction = shoulderTurn.of(old.endTangent());

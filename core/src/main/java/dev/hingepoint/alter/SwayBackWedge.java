@@ -59,7 +59,10 @@ final class SwayBackWedge {
         double room = 2 * Math.min(middle, centreBack.length() - middle);
         if (wedge >= room) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a wedge of " + Reason.millimetres(wedge) + " does not fit on centre back", back.where(), wedge, room));
+                    "a wedge of " + Reason.millimetres(wedge) + " does not fit on centre back",
+                    back.where(),
+                    wedge,
+                    room));
         }
         this.hinge = line.end();
         this.upper = centreBack.at(middle - wedge / 2);
@@ -73,9 +76,11 @@ final class SwayBackWedge {
     }
 
     private Cut cut() {
-        String caption = "Fold out " + Reason.millimetres(wedge) + " at centre back, running to nothing at the side seam";
+        String caption =
+                "Fold out " + Reason.millimetres(wedge) + " at centre back, running to nothing at the side seam";
         Place wedgeEnd = Place.near(SwayBack.CENTRE_BACK, upper.midpoint(lower));
-        Place below = Place.corner(SwayBack.SIDE_SEAM, back.below(SwayBack.SIDE_SEAM).name());
+        Place below =
+                Place.corner(SwayBack.SIDE_SEAM, back.below(SwayBack.SIDE_SEAM).name());
         return Cut.along(caption, Path.through(upper, hinge), Path.through(lower, hinge))
                 .folding(wedgeEnd, Motion.fold(hinge, upper, lower))
                 .moving(below, belowMotion())
@@ -138,8 +143,8 @@ final class SwayBackWedge {
         Altered altered = Altered.of(draft, paper, amounts).withLaws(laws());
         double step = Math.abs(hinge.distanceTo(upper) - hinge.distanceTo(lower));
         if (step > LARGE_STEP) {
-            altered = altered.withNote("centre back slants where the wedge is folded out, and steps by " + Reason.millimetres(step)
-                    + ": faired out");
+            altered = altered.withNote("centre back slants where the wedge is folded out, and steps by "
+                    + Reason.millimetres(step) + ": faired out");
         }
         if (keepFold) {
             altered = altered.withNote("on a straight fold a wedge mostly lifts the hem at centre back");

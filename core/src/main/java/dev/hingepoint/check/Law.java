@@ -54,9 +54,7 @@ public record Law(
     /** Makes the width of a piece at a level larger by so many mm. */
     public static Law changesWidth(String piece, String level, double by, double tolerance) {
         return new Law(
-                by == 0
-                        ? "keeps the width at the " + level
-                        : "changes the width at the " + level + " by " + signed(by),
+                by == 0 ? "keeps the width at the " + level : "changes the width at the " + level + " by " + signed(by),
                 Where.inPiece(piece).mark(level),
                 (before, after) -> before.piece(piece).width(level) + by,
                 (before, after) -> after.piece(piece).width(level),
@@ -80,7 +78,8 @@ public record Law(
                 Where.inPiece(piece).edge(edge),
                 (before, after) -> 0,
                 (before, after) -> moved(
-                        before.piece(piece).edge(edge).path(), after.piece(piece).edge(edge).path()),
+                        before.piece(piece).edge(edge).path(),
+                        after.piece(piece).edge(edge).path()),
                 UNTOUCHED);
     }
 

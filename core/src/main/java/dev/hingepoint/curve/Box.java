@@ -4,8 +4,8 @@ package dev.hingepoint.curve;
 public record Box(double left, double top, double right, double bottom) {
     public Box {
         if (!(left <= right && top <= bottom)) {
-            throw new IllegalArgumentException(
-                    "a box runs left to right and top to bottom, not " + left + ".." + right + ", " + top + ".." + bottom);
+            throw new IllegalArgumentException("a box runs left to right and top to bottom, not " + left + ".." + right
+                    + ", " + top + ".." + bottom);
         }
     }
 

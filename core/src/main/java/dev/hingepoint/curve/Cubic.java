@@ -110,17 +110,12 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
     @Override
     public double nearest(Point point) {
         Bernstein across = new Bernstein(
-                start.x() - point.x(),
-                startHandle.x() - point.x(),
-                endHandle.x() - point.x(),
-                end.x() - point.x());
+                start.x() - point.x(), startHandle.x() - point.x(), endHandle.x() - point.x(), end.x() - point.x());
         Bernstein down = new Bernstein(
-                start.y() - point.y(),
-                startHandle.y() - point.y(),
-                endHandle.y() - point.y(),
-                end.y() - point.y());
+                start.y() - point.y(), startHandle.y() - point.y(), endHandle.y() - point.y(), end.y() - point.y());
         List<Double> candidates = new ArrayList<>(List.of(0.0));
-        candidates.addAll(across.times(slope(true)).plus(down.times(slope(false))).roots());
+        candidates.addAll(
+                across.times(slope(true)).plus(down.times(slope(false))).roots());
         candidates.add(1.0);
         double best = 0;
         double bestDistance = Double.POSITIVE_INFINITY;

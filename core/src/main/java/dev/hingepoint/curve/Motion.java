@@ -54,11 +54,7 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
         Vector a = direction.unit();
         double more = factor - 1;
         return fixing(
-                origin,
-                1 + more * a.x() * a.x(),
-                more * a.x() * a.y(),
-                more * a.x() * a.y(),
-                1 + more * a.y() * a.y());
+                origin, 1 + more * a.x() * a.x(), more * a.x() * a.y(), more * a.x() * a.y(), 1 + more * a.y() * a.y());
     }
 
     private static Motion fixing(Point origin, double xx, double xy, double yx, double yy) {

@@ -286,7 +286,10 @@ public final class Path {
     /** The inner joints where the path bends by more than {@code bend} radians. */
     public List<Position> corners(double bend) {
         return IntStream.range(1, segments.size())
-                .filter(i -> Math.abs(segments.get(i - 1).tangent(1).angleTo(segments.get(i).tangent(0))) > bend)
+                .filter(i -> Math.abs(segments.get(i - 1)
+                                .tangent(1)
+                                .angleTo(segments.get(i).tangent(0)))
+                        > bend)
                 .mapToObj(i -> new Position(i, 0))
                 .toList();
     }

@@ -148,7 +148,8 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
             double gap = edge.path().end().distanceTo(next);
             joined.add(
                     gap > Tolerance.COINCIDENT
-                            ? edge.with(edge.path().then(Path.through(edge.path().end(), next)))
+                            ? edge.with(
+                                    edge.path().then(Path.through(edge.path().end(), next)))
                             : edge);
         }
         return joined;

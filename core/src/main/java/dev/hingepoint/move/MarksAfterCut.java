@@ -40,9 +40,8 @@ final class MarksAfterCut {
         this.parts = parts;
         this.moved = moved;
         Grain drawn = piece.grain();
-        this.grain = drawn.moved(grainPart
-                .orElseGet(() -> moved.at(drawn.line().at(0.5)))
-                .motion());
+        this.grain = drawn.moved(
+                grainPart.orElseGet(() -> moved.at(drawn.line().at(0.5))).motion());
     }
 
     List<Mark> marks() {
@@ -93,10 +92,13 @@ final class MarksAfterCut {
     /** Across a gap a level steps square to the grain, then along it, so that its width counts the gap as it lies. */
     private Path stepped(Path one, Path other) {
         Vector across = grain.down().left();
-        Point corner = one.end().plus(across.times(other.start().minus(one.end()).dot(across)));
+        Point corner =
+                one.end().plus(across.times(other.start().minus(one.end()).dot(across)));
         boolean isLevel = corner.isCloseTo(one.end(), Tolerance.COINCIDENT)
                 || corner.isCloseTo(other.start(), Tolerance.COINCIDENT);
-        return isLevel ? one.then(other) : one.then(Path.through(one.end(), corner, other.start())).then(other);
+        return isLevel
+                ? one.then(other)
+                : one.then(Path.through(one.end(), corner, other.start())).then(other);
     }
 
     /** The runs of a path on the parts, in order, neighbouring runs on one part made one. */
@@ -176,8 +178,7 @@ final class MarksAfterCut {
         List<Run> second = runs(dart.legs().get(1));
         boolean isFolded = isAcrossFold(first) && isAcrossFold(second);
         if (isFolded) {
-            return FoldedDart.rejoined(
-                    dart, imagesAcrossFold(first), imagesAcrossFold(second));
+            return FoldedDart.rejoined(dart, imagesAcrossFold(first), imagesAcrossFold(second));
         }
         Path one = image(dart.legs().get(0), Path::then);
         Path other = image(dart.legs().get(1), Path::then);
@@ -199,9 +200,14 @@ final class MarksAfterCut {
     /** A slash that runs out at a tip, or through it, splits the dart along its middle. */
     private boolean isSplitLengthwise(Dart dart) {
         return tips(dart)
-                        .anyMatch(tip -> moved.slashes().stream()
-                                .anyMatch(slash -> slash.distanceTo(tip) <= Tolerance.JOINING))
-                && dart.legs().stream().flatMap(leg -> runs(leg).stream()).map(Run::part).distinct().count() > 1;
+                        .anyMatch(tip ->
+                                moved.slashes().stream().anyMatch(slash -> slash.distanceTo(tip) <= Tolerance.JOINING))
+                && dart.legs().stream()
+                                .flatMap(leg -> runs(leg).stream())
+                                .map(Run::part)
+                                .distinct()
+                                .count()
+                        > 1;
     }
 
     private static boolean isAcrossFold(List<Run> runs) {
@@ -215,7 +221,11 @@ final class MarksAfterCut {
         // a leg that bends in the wedge, at the dart's widest, is rejoined there; a straight one half way
         Point joint = folded.drawn().segments().size() == 2
                 ? folded.part().motion().of(folded.drawn().segments().get(0).end())
-                : before.image().orElseThrow().end().midpoint(after.image().orElseThrow().start());
-        return new FoldedDart.Leg(before.image().orElseThrow(), joint, after.image().orElseThrow());
+                : before.image()
+                        .orElseThrow()
+                        .end()
+                        .midpoint(after.image().orElseThrow().start());
+        return new FoldedDart.Leg(
+                before.image().orElseThrow(), joint, after.image().orElseThrow());
     }
 }

@@ -75,7 +75,8 @@ final class MovedParts implements PaperMap {
      * Two runs that met at {@code cutPoint}, rejoined after their parts moved: a gap is bridged by {@code fill}; where they
      * overlap, the one below is trimmed at the edge of the one on top.
      */
-    Path rejoin(Path one, MovedPart onePart, Path other, MovedPart otherPart, Point cutPoint, BinaryOperator<Path> fill) {
+    Path rejoin(
+            Path one, MovedPart onePart, Path other, MovedPart otherPart, Point cutPoint, BinaryOperator<Path> fill) {
         Vector gap = other.start().minus(one.end());
         if (gap.length() <= Tolerance.COINCIDENT) {
             return one.then(other);
@@ -85,7 +86,9 @@ final class MovedParts implements PaperMap {
         }
         Vector slash = slashAt(cutPoint);
         if (topFirst.indexOf(onePart) < topFirst.indexOf(otherPart)) {
-            Path trimmed = trimmedBack(other.reversed(), one.end(), onePart.motion().of(slash)).reversed();
+            Path trimmed = trimmedBack(
+                            other.reversed(), one.end(), onePart.motion().of(slash))
+                    .reversed();
             return one.then(trimmed);
         }
         return trimmedBack(one, other.start(), otherPart.motion().of(slash)).then(other);

@@ -222,7 +222,10 @@ final class Parts {
     }
 
     Face faceOfArc(int arc) {
-        return faces.stream().filter(face -> face.arcs().contains(arc)).findFirst().orElseThrow();
+        return faces.stream()
+                .filter(face -> face.arcs().contains(arc))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The part whose outline holds a place. */

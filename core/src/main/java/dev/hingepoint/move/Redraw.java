@@ -84,9 +84,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         Position to = old.positionAt(Math.min(old.length(), old.distanceAlong(stepEnd.position()) + reach));
         Path before = old.part(from, stepStart.position());
         Path after = old.part(stepEnd.position(), to);
-        return new Redraw(
-                caption,
-                List.of(new Stretch(stepStart.edge(), from, to, Fairing.corner(before, after))));
+        return new Redraw(caption, List.of(new Stretch(stepStart.edge(), from, to, Fairing.corner(before, after))));
     }
 
     /** The rule's reach in mm for the corner at a place inside an edge. */
@@ -98,8 +96,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     public static double reach(Piece piece, Spot stepStart, Spot stepEnd) {
         Path old = piece.edge(stepStart.edge()).path();
         return Fairing.reach(
-                old.part(old.startPosition(), stepStart.position()),
-                old.part(stepEnd.position(), old.endPosition()));
+                old.part(old.startPosition(), stepStart.position()), old.part(stepEnd.position(), old.endPosition()));
     }
 
     /** This redrawing and another's, in one step with this one's caption. */
@@ -111,8 +108,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
 
     @Override
     public Moved on(Piece piece) {
-        List<Edge> edges =
-                piece.edges().stream().map(edge -> redrawn(edge)).toList();
+        List<Edge> edges = piece.edges().stream().map(edge -> redrawn(edge)).toList();
         List<Mark> marks =
                 piece.marks().stream().map(mark -> onNewCourse(piece, mark)).toList();
         Piece result = piece.with(edges, marks);
@@ -161,7 +157,8 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
             return new Notch(
                     notch.name(),
                     notch.count(),
-                    new Line(notch.line().start().plus(shift), notch.line().end().plus(shift)));
+                    new Line(
+                            notch.line().start().plus(shift), notch.line().end().plus(shift)));
         }
         if (mark instanceof EdgeDart dart) {
             return new EdgeDart(
@@ -219,14 +216,16 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         if (stretch.isEmpty() || !(last instanceof Line)) {
             return path;
         }
-        Path course = redrawn(stretch.get().edge(), piece.edge(stretch.get().edge()).path());
+        Path course =
+                redrawn(stretch.get().edge(), piece.edge(stretch.get().edge()).path());
         Point meets = course.crossings(end, last.tangent(1)).stream()
                 .map(course::at)
                 .filter(point -> point.minus(last.start()).dot(last.tangent(1)) > Tolerance.COINCIDENT)
                 .min((a, b) -> Double.compare(a.distanceTo(end), b.distanceTo(end)))
                 .filter(point -> point.isCloseTo(end, FARTHEST))
                 .orElseThrow(() -> new Refusal(new Reason.Unsound(
-                        "the line no longer meets the redrawn edge " + stretch.get().edge(),
+                        "the line no longer meets the redrawn edge "
+                                + stretch.get().edge(),
                         piece.where().mark(mark.name()))));
         List<Segment> parts = new ArrayList<>(path.segments());
         parts.set(parts.size() - 1, new Line(last.start(), meets));

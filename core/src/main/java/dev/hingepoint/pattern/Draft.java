@@ -17,7 +17,8 @@ public record Draft(Pattern pattern, String size, Optional<String> front) {
     public Draft {
         if (front.isPresent()
                 && pattern.nest().stream()
-                        .noneMatch(piece -> piece.size().equals(size) && piece.front().equals(front))) {
+                        .noneMatch(piece ->
+                                piece.size().equals(size) && piece.front().equals(front))) {
             throw new Refusal(new Reason.Missing(
                     "there is no front '" + front.get() + "' in this size", Where.UNKNOWN.size(size)));
         }
@@ -32,7 +33,8 @@ public record Draft(Pattern pattern, String size, Optional<String> front) {
     }
 
     private Optional<String> wanted(String name) {
-        return front.filter(chosen -> named(name).anyMatch(piece -> piece.front().equals(front)));
+        return front.filter(
+                chosen -> named(name).anyMatch(piece -> piece.front().equals(front)));
     }
 
     private Stream<Piece> named(String name) {
@@ -49,7 +51,8 @@ public record Draft(Pattern pattern, String size, Optional<String> front) {
         return find(name)
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
                         "there is no piece '" + name + "' in size " + size + "; it has "
-                                + String.join(", ", pieces().stream().map(Piece::name).toList()),
+                                + String.join(
+                                        ", ", pieces().stream().map(Piece::name).toList()),
                         Where.UNKNOWN.size(size))));
     }
 
@@ -74,8 +77,7 @@ public record Draft(Pattern pattern, String size, Optional<String> front) {
         List<Piece> crossed =
                 pieces().stream().filter(piece -> piece.hasLevel(level)).toList();
         if (crossed.isEmpty()) {
-            throw new Refusal(
-                    new Reason.Missing("no piece draws the level '" + level + "'", Where.UNKNOWN.size(size)));
+            throw new Refusal(new Reason.Missing("no piece draws the level '" + level + "'", Where.UNKNOWN.size(size)));
         }
         return crossed.stream()
                 .mapToDouble(piece -> piece.widths() * piece.width(level))

@@ -17,7 +17,8 @@ public record EdgeRef(String piece, String edge) {
             throw new Refusal(new Reason.Unreadable(
                     "'" + text + "' names no edge; write piece/edge, for example front/side seam", Where.UNKNOWN));
         }
-        return new EdgeRef(text.substring(0, stroke).strip(), text.substring(stroke + 1).strip());
+        return new EdgeRef(
+                text.substring(0, stroke).strip(), text.substring(stroke + 1).strip());
     }
 
     @Override

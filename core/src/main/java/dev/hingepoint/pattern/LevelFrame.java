@@ -154,7 +154,6 @@ public final class LevelFrame {
     /** Where the straight line along the level's outer end, endless, first meets a path from the inside; the nearest to that end. */
     public Optional<Position> meets(Path other) {
         return other.crossings(outerEnd(), outwards()).stream()
-                .min(Comparator.comparingDouble(
-                        position -> other.at(position).distanceTo(outerEnd())));
+                .min(Comparator.comparingDouble(position -> other.at(position).distanceTo(outerEnd())));
     }
 }

@@ -188,8 +188,7 @@ public final class Piece {
             return drawn.reversed();
         }
         throw new Refusal(new Reason.Missing(
-                "the edge " + edge + " must meet the edge " + neighbour + ", and does not",
-                where().edge(edge)));
+                "the edge " + edge + " must meet the edge " + neighbour + ", and does not", where().edge(edge)));
     }
 
     /** The path of {@code edge} from its upper end, as the grain runs, to its lower one. */
@@ -237,14 +236,14 @@ public final class Piece {
 
     /** @throws Refusal where no such point is marked */
     public Point point(String point) {
-        return find(MarkedPoint.class, point).orElseThrow(() -> missing("point", point)).at();
+        return find(MarkedPoint.class, point)
+                .orElseThrow(() -> missing("point", point))
+                .at();
     }
 
     /** The grainline, or what common practice takes for it where none is drawn: straight down. */
     public Grain grain() {
-        return marks(Grain.class)
-                .findFirst()
-                .orElseGet(() -> new Grain(new Line(new Point(0, 0), new Point(0, 1))));
+        return marks(Grain.class).findFirst().orElseGet(() -> new Grain(new Line(new Point(0, 0), new Point(0, 1))));
     }
 
     /** The edge as it is sewn, from its drawn start: darts closed. */

@@ -125,9 +125,7 @@ final class Soundness {
 
     private static String at(TopologyValidationError error) {
         Coordinate at = error.getCoordinate();
-        return at == null
-                ? ""
-                : " near " + Reason.millimetres(at.x) + " across, " + Reason.millimetres(at.y) + " down";
+        return at == null ? "" : " near " + Reason.millimetres(at.x) + " across, " + Reason.millimetres(at.y) + " down";
     }
 
     /** Levels, darts and points are called by name, so a name may stand once for each kind; notches and lines may repeat. */
@@ -136,7 +134,8 @@ final class Soundness {
         piece.marks().stream()
                 .filter(mark -> !(mark instanceof Notch || mark instanceof DrawnLine))
                 .forEach(mark -> {
-                    String kind = mark instanceof Dart ? "dart" : mark.getClass().getSimpleName();
+                    String kind =
+                            mark instanceof Dart ? "dart" : mark.getClass().getSimpleName();
                     if (!names.add(kind + "/" + mark.name())) {
                         throw unsound(
                                 "two marks of one kind have the name '" + mark.name() + "'",
@@ -149,7 +148,8 @@ final class Soundness {
         double off = piece.nearest(point).point().distanceTo(point);
         if (off > Tolerance.JOINING) {
             throw unsound(
-                    "it " + does + " " + Reason.millimetres(off) + " from the nearest edge; it must lie on an edge, within "
+                    "it " + does + " " + Reason.millimetres(off)
+                            + " from the nearest edge; it must lie on an edge, within "
                             + Reason.millimetres(Tolerance.JOINING),
                     piece.where().mark(mark.name()));
         }
@@ -160,9 +160,7 @@ final class Soundness {
         requireOnOutline(piece, dart, dart.mouthEnd(), "has a leg end");
         boolean onOneEdge = piece.edges().stream().map(Edge::path).anyMatch(path -> SewnEdge.isOn(path, dart));
         if (!onOneEdge) {
-            throw unsound(
-                    "both its legs must end on one edge",
-                    piece.where().mark(dart.name()));
+            throw unsound("both its legs must end on one edge", piece.where().mark(dart.name()));
         }
     }
 

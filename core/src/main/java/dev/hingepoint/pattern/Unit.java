@@ -28,8 +28,8 @@ public enum Unit {
             case "cm" -> CENTIMETRE;
             case "in", "inch", "inches", "\"", "\u2033" -> INCH;
             default ->
-                throw new Refusal(
-                        new Reason.Unreadable("'" + text + "' is no unit of length; write mm, cm or in", Where.UNKNOWN));
+                throw new Refusal(new Reason.Unreadable(
+                        "'" + text + "' is no unit of length; write mm, cm or in", Where.UNKNOWN));
         };
     }
 }
