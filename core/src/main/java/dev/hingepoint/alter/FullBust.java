@@ -1,13 +1,265 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Redraw;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Spot;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * Gives a front the room, and the length, that a fuller bust needs: {@code full bust: {spread: 20 mm}}; a negative spread takes them away
+ * for a small bust.
+ *
+ * <p>Kept: neckline and shoulder in their places, the armhole's length, the side seam's length with its dart closed. The front is wider by
+ * the spread from the bust down and longer at centre front; the side bust dart takes in more. With {@code dart: ease}, for knits, the
+ * intake stays as fullness in the side seam. With {@code keep: waist} or {@code keep: hip} the growth there is taken back.
+ *
+ * <p>The spread is per half front: half of (body full bust - the full bust that the chosen size is drafted for). Sources: a
+ * sewing-school article on the small bust names the four lines; the amounts are derived in {@link BustLines}.
+ */
 final class FullBust implements Alteration {
+    private static final double LARGE_SPREAD = 35;
+    private static final double MOST_EASE_WOVEN = 12;
+    private static final double MOST_EASE_KNIT = 20;
+
+    /** A level this near to the apex passes through the whole spread; higher up the paper opens less. */
+    private static final double AT_APEX = 10;
+
     @Override
     public String name() {
         return "full bust";
     }
 
     @Override
-    public Altered alter(dev.hingepoint.pattern.Draft d, Options o) {
-        throw new IllegalStateException();
+    public Altered alter(Draft draft, Options options) {
+        options.knowing("spread", "girth", "dart", "keep", "tip");
+        double spread = spread(options);
+        boolean asEase = options.choice("dart", "side", "ease").orElse("side").equals("ease");
+        Piece front = front(draft);
+        BustLines lines = new BustLines(front);
+        requireRoom(lines, spread);
+        Point upper = lines.upperSide(spread).of(lines.upperLegEnd());
+        Point lower = lines.lowerSide(spread).of(lines.lowerLegEnd());
+        Paper cut = Paper.of(front).marked(withoutDart(lines)).then(lines.cut(spread));
+        String dartName = lines.dart().map(EdgeDart::name).orElse("side bust dart");
+        BustDart dart =
+                new BustDart(dartName, upper, lower, lines.apex().plus(lines.shift(spread)), tipDistance(options));
+        Paper trued;
+        if (asEase) {
+            trued = BustEase.eased(cut, upper, lower, requireEase(draft, lines, spread));
+        } else if (dart.intake() <= 1e-6) {
+            trued = cut;
+        } else {
+            trued = dart.drawnOn(cut);
+        }
+        List<String> kept = options.has("keep") ? kept(options) : List.of();
+        Paper hem = KeptGirth.on(trued.then(hem(lines, trued.piece(), spread)), spread, kept);
+        double reach = Redraw.reach(hem.piece(), hinge(lines, hem.piece()));
+        Altered altered = Faired.untilLawsHold(draft, reach, shorter -> {
+            Redraw armhole = Redraw.faired("Fair the armhole", hem.piece(), hinge(lines, hem.piece()), shorter);
+            return Altered.of(draft, hem.then(armhole), amounts(spread, asEase))
+                    .withLaws(laws(draft, lines, spread, asEase, dartName, kept));
+        });
+        if (asEase) {
+            altered = BustEase.inSeam(altered, front, lines, dart.intake());
+        }
+        return notes(altered, lines, spread, dart, asEase, kept);
+    }
+
+    private static double spread(Options options) {
+        Optional<Length> spread = options.length("spread");
+        Optional<Length> girth = options.length("girth");
+        if (spread.isPresent() == girth.isPresent()) {
+            throw options.refuse(
+                    "it needs one amount: spread: 20 mm for each half front, or girth: +40 mm round the body");
+        }
+        double amount =
+                spread.orElseGet(() -> new Length(girth.orElseThrow().mm() / 2)).mm();
+        if (amount == 0) {
+            throw options.refuse("a spread of 0 mm changes nothing");
+        }
+        return amount;
+    }
+
+    private static OptionalDouble tipDistance(Options options) {
+        Optional<Length> tip = options.length("tip");
+        if (tip.isPresent() && !(tip.get().mm() > 0)) {
+            throw options.refuse("tip must be more than 0 mm: the dart stops short of the apex");
+        }
+        return tip.map(length -> OptionalDouble.of(length.mm())).orElseGet(OptionalDouble::empty);
+    }
+
+    private static List<String> kept(Options options) {
+        List<String> kept = Stream.of(options.text("keep").orElseThrow().split(","))
+                .map(String::strip)
+                .flatMap(word -> word.equals("both") ? Stream.of("waist", "hip") : Stream.of(word))
+                .toList();
+        if (!KeptGirth.LEVELS.containsAll(kept)) {
+            throw options.refuse("keep can be waist, hip or both");
+        }
+        return kept;
+    }
+
+    private static Piece front(Draft draft) {
+        List<Piece> fronts = draft.piecesWithEdges(BustLines.CENTRE_FRONT, BustLines.ARMHOLE, BustLines.SIDE_SEAM);
+        if (fronts.isEmpty()) {
+            throw new Refusal(new Reason.Missing(
+                    "full bust needs a piece with the edges centre front, armhole and side seam",
+                    Where.UNKNOWN.size(draft.size())));
+        }
+        Piece front = fronts.get(0);
+        front.point(BustLines.APEX);
+        return front;
+    }
+
+    /** Closing stops where the drawn dart is closed to nothing. */
+    private static void requireRoom(BustLines lines, double spread) {
+        if (spread > 0) {
+            lines.turn(spread);
+            return;
+        }
+        if (lines.dart().isEmpty()) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "a small bust closes the side bust dart, and none is drawn",
+                    lines.front().where(),
+                    spread,
+                    0));
+        }
+        double least = leastSpread(lines);
+        if (spread < least - 1e-9) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "closing " + Reason.millimetres(-spread) + " would close the dart past nothing",
+                    lines.front().where(),
+                    spread,
+                    least));
+        }
+    }
+
+    private static double leastSpread(BustLines lines) {
+        double most = lines.leastSpread();
+        return Bisection.largest(0, -most, closing -> lines.intake(-closing) >= 0) * -1;
+    }
+
+    private static double requireEase(Draft draft, BustLines lines, double spread) {
+        boolean isKnit = draft.pattern().card().stretchAcross() > 0;
+        double most = isKnit ? MOST_EASE_KNIT : MOST_EASE_WOVEN;
+        double intake = lines.intake(spread);
+        if (intake > most) {
+            double fits = Bisection.largest(0, spread, smaller -> lines.intake(smaller) <= most);
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "it would leave " + Reason.millimetres(intake) + " of fullness in the side seam, and "
+                            + (isKnit ? "a knit" : "a woven") + " takes " + Reason.millimetres(most)
+                            + "; use dart: side",
+                    lines.front().where(),
+                    spread,
+                    fits));
+        }
+        return intake;
+    }
+
+    private static Piece withoutDart(BustLines lines) {
+        List<Mark> marks = lines.front().marks().stream()
+                .filter(mark ->
+                        lines.dart().isEmpty() || !mark.equals(lines.dart().get()))
+                .toList();
+        return lines.front().withMarks(marks);
+    }
+
+    private static Spot hinge(BustLines lines, Piece piece) {
+        return piece.nearest(piece.edge(BustLines.ARMHOLE), lines.hinge());
+    }
+
+    /** The hem drawn fair through the gap, or over the overlap, that the slash from the apex left. */
+    private static Redraw hem(BustLines lines, Piece piece, double spread) {
+        Point strip = lines.apexToHem().end().plus(lines.down().times(lines.drop(spread)));
+        Spot one = piece.nearest(piece.edge(lines.hem()), strip);
+        Spot other = piece.nearest(
+                piece.edge(lines.hem()), strip.plus(lines.outwards().times(spread)));
+        boolean inOrder = one.position().compareTo(other.position()) <= 0;
+        return HemTruing.healed(
+                piece, lines.hem(), BustLines.CENTRE_FRONT, inOrder ? one : other, inOrder ? other : one);
+    }
+
+    private static Map<String, Object> amounts(double spread, boolean asEase) {
+        Map<String, Object> amounts = new LinkedHashMap<>();
+        amounts.put("spread", spread);
+        amounts.put("dart", asEase ? "ease" : "side");
+        return amounts;
+    }
+
+    private static List<Law> laws(
+            Draft draft, BustLines lines, double spread, boolean asEase, String dart, List<String> kept) {
+        Piece front = lines.front();
+        List<Law> laws = new ArrayList<>();
+        Stream.of("neckline", "shoulder")
+                .filter(front::hasEdge)
+                .forEach(edge -> laws.add(Law.keepsPlace(front.name(), edge)));
+        laws.add(Law.keepsLength(front.name(), BustLines.ARMHOLE, 0.3));
+        laws.add(Law.changesLength(front.name(), BustLines.CENTRE_FRONT, lines.drop(spread), 0.1));
+        front.marks(Level.class).forEach(level -> {
+            double depth = depthAtApex(lines, level);
+            boolean isAtApex = Math.abs(depth) <= AT_APEX;
+            if (kept.contains(level.name())) {
+                laws.add(Law.keepsWidth(front.name(), level.name(), 0.1));
+            } else if (isAtApex || depth > 0 && (kept.isEmpty() || KeptGirth.LEVELS.contains(level.name()))) {
+                laws.add(Law.changesWidth(front.name(), level.name(), spread, isAtApex ? 0.5 : 0.1));
+            }
+        });
+        laws.add(
+                asEase
+                        ? Law.changesLength(front.name(), BustLines.SIDE_SEAM, lines.intake(spread), 0.3)
+                        : Law.keepsLength(front.name(), BustLines.SIDE_SEAM, 0.1));
+        laws.add(Law.equalLegs(front.name(), dart, 0.01));
+        if (!asEase) {
+            draft.pieces().stream()
+                    .filter(piece -> !piece.isSamePieceAs(front))
+                    .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        }
+        return laws;
+    }
+
+    /** How far in mm a level lies below the apex where it passes under it. */
+    private static double depthAtApex(BustLines lines, Level level) {
+        return level.path().crossings(lines.apex(), lines.down()).stream()
+                .findFirst()
+                .map(position -> level.path().at(position).minus(lines.apex()).dot(lines.down()))
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private static Altered notes(
+            Altered altered, BustLines lines, double spread, BustDart dart, boolean asEase, List<String> kept) {
+        String girth = Reason.millimetres(2 * spread);
+        String grown = String.join(
+                " and ",
+                KeptGirth.LEVELS.stream().filter(level -> !kept.contains(level)).toList());
+        Altered told = altered.withNote(Reason.millimetres(spread) + " each half front = " + girth + " round the body"
+                + (grown.isEmpty()
+                        ? ""
+                        : "; the " + grown + " changes by " + girth
+                                + " too, so blend there only for what is still wanting"));
+        told = told.withNote("centre front grows by " + Reason.millimetres(lines.drop(spread)) + ", and the "
+                + (asEase ? "fullness in the side seam" : "side bust dart") + " is now "
+                + Reason.millimetres(dart.intake()));
+        if (Math.abs(spread) > LARGE_SPREAD) {
+            told = told.withNote("a spread of " + Reason.millimetres(spread)
+                    + " a half is large: do it in two goes, or give the front two darts");
+        }
+        return told;
     }
 }

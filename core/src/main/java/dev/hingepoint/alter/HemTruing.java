@@ -3,14 +3,21 @@ package dev.hingepoint.alter;
 import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Spot;
+import java.util.List;
 
-/** Trues a hem after the paper above it was sheared: its corners where they must be, square to the fold, fair between. */
+/** Trues hems: square to the fold, fair between their corners and through what a cut left. */
 final class HemTruing {
     /** A hem runs square to a fold for this many mm. */
     private static final double SQUARE = 20;
+
+    /** A hem is redrawn over so many mm on either side of what a cut left. */
+    private static final double HEALED_OVER = 60;
 
     private HemTruing() {}
 
@@ -47,6 +54,30 @@ final class HemTruing {
         return Redraw.whole(caption, now, fold, hem, newFold.reversed())
                 .and(Redraw.whole(caption, now, hem, fold, newHem))
                 .and(Redraw.whole(caption, now, SwayBack.SIDE_SEAM, hem, newSide.reversed()));
+    }
+
+    /**
+     * The hem drawn fair through the stretch between two places, in order along it, where paper was put in or taken away.
+     *
+     * @param centre the edge near which the hem keeps running square
+     */
+    static Redraw healed(Piece piece, String hem, String centre, Spot from, Spot to) {
+        Path path = piece.edge(hem).path();
+        double start = path.distanceAlong(from.position());
+        double end = path.distanceAlong(to.position());
+        boolean centreFirst = piece.before(hem).name().equals(centre);
+        double before = Math.min(HEALED_OVER, start - (centreFirst ? SQUARE : 0));
+        double after = Math.min(HEALED_OVER, path.length() - end - (centreFirst ? 0 : SQUARE));
+        Position healedFrom = path.positionAt(start - Math.max(0, before));
+        Position healedTo = path.positionAt(end + Math.max(0, after));
+        Vector in = path.tangent(healedFrom);
+        Vector out = path.tangent(healedTo);
+        Point one = path.at(healedFrom);
+        Point other = path.at(healedTo);
+        double third = one.distanceTo(other) / 3;
+        Cubic fair = new Cubic(one, one.plus(in.times(third)), other.minus(out.times(third)), other);
+        Path course = fair.isStraight(Tolerance.COINCIDENT) ? Path.through(one, other) : Path.of(fair);
+        return new Redraw("Draw the hem fair", List.of(new Redraw.Stretch(hem, healedFrom, healedTo, course)));
     }
 
     /** Square to the fold, towards the hem's own side. */

@@ -1,13 +1,315 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.alter.SideSeamBlend.Joint;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Notch;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import dev.hingepoint.pattern.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Blends the side seams of front and back alike from one size to another, or by amounts on the whole girth: {@code hip blend: {waist:
+ * "42", hip: "44"}}, {@code hip blend: {hip: +40 mm}}.
+ *
+ * <p>Widths come from the named size, lengths from the chosen size. Kept: bust, neckline, shoulder, armhole, centre line and all
+ * depths; a level that is not named stays as the piece has it now. From the hip down the seam is the hip size's line. What front and
+ * back then differ in length, beyond what they did, is shared at the two hem corners. Source: Central Washington University costume
+ * text, ch. 17: an amount is divided by the number of seams.
+ */
 final class HipBlend implements Alteration {
+    private static final List<String> LEVELS = List.of("bust", "waist", "hip");
+    private static final double STEEP = 20;
+    private static final double STEEP_WITHIN = 200;
+    private static final double NOTCH = 6;
+
+    /** The line of a level: a size's as it is drawn, or the piece's own moved by so many mm for each side-seam edge. */
+    private record Wanted(Optional<String> size, double by) {
+        Piece line(Draft draft, Piece piece) {
+            return size.map(name -> draft.asDrawn(piece, name)).orElse(piece);
+        }
+
+        String told(String level) {
+            return size.map(name -> "to size " + name)
+                            .orElseGet(() -> (by > 0 ? "out" : "in") + " by " + Reason.millimetres(Math.abs(by)))
+                    + " at the " + level;
+        }
+    }
+
     @Override
     public String name() {
         return "hip blend";
     }
 
     @Override
-    public Altered alter(dev.hingepoint.pattern.Draft d, Options o) {
-        throw new IllegalStateException();
+    public Altered alter(Draft draft, Options options) {
+        Map<String, Wanted> wanted = wanted(draft, options);
+        List<Piece> pieces = draft.piecesWithEdges(SideSeamBlend.SIDE_SEAM);
+        if (pieces.isEmpty()) {
+            throw new Refusal(
+                    new Reason.Missing("hip blend needs pieces with a side seam", Where.UNKNOWN.size(draft.size())));
+        }
+        Map<String, SideSeamBlend> blends = new LinkedHashMap<>();
+        pieces.forEach(piece -> blends.put(piece.name(), blend(draft, piece, wanted)));
+        Map<String, Double> longer = sharedAtHem(draft, blends);
+        Draft blended = draft;
+        List<Step> steps = new ArrayList<>();
+        for (Piece piece : pieces) {
+            Paper paper = Paper.of(piece)
+                    .then(blends.get(piece.name())
+                            .redraw(caption(piece, wanted), longer.getOrDefault(piece.name(), 0.0)));
+            blended = blended.with(notched(paper.piece(), wanted));
+            steps.addAll(paper.steps());
+        }
+        Altered altered = new Altered(blended, amounts(options, wanted), steps, laws(draft, pieces, wanted), List.of());
+        return notes(altered, draft, pieces, wanted);
+    }
+
+    private static Map<String, Wanted> wanted(Draft draft, Options options) {
+        if (options.has("high hip")) {
+            throw options.refuse("the high hip is no joint of a blend; name waist and hip");
+        }
+        options.knowing(LEVELS.toArray(String[]::new));
+        if (options.has("bust")) {
+            throw options.refuse("the bust is not blended, since the armhole would no longer fit the sleeve; "
+                    + "choose the size by the upper bust, and alter with full bust");
+        }
+        Map<String, Wanted> wanted = new LinkedHashMap<>();
+        for (String level : LEVELS) {
+            options.raw(level).ifPresent(value -> wanted.put(level, wanted(draft, options, level, value)));
+        }
+        if (wanted.isEmpty()) {
+            throw options.refuse(
+                    "name the waist, the hip or both, each with a size in quotes or an amount with sign and unit");
+        }
+        return wanted;
+    }
+
+    private static Wanted wanted(Draft draft, Options options, String level, Object value) {
+        String text = value.toString().strip();
+        String both = "write \"" + text + "\" in quotes for the size, or +" + text.replaceFirst("^[+-]", "")
+                + " mm for an amount on the whole girth";
+        if (!(value instanceof String)) {
+            throw options.refuse(level + ": " + text + " could be a size or an amount; " + both);
+        }
+        if (draft.pattern().hasSize(text)) {
+            return new Wanted(Optional.of(text), 0);
+        }
+        if (!text.matches("[+-].*[a-zA-Z\"\u2033]\\s*")) {
+            throw options.refuse(level + ": there is no size '" + text + "' (there are "
+                    + String.join(", ", draft.pattern().sizes())
+                    + "), and an amount needs a sign and a unit, as in +40 mm");
+        }
+        double edges = draft.piecesWithEdges(SideSeamBlend.SIDE_SEAM).stream()
+                .mapToInt(Piece::widths)
+                .sum();
+        return new Wanted(Optional.empty(), Length.parse(text, Unit.MILLIMETRE).mm() / edges);
+    }
+
+    private static Map<String, Object> amounts(Options options, Map<String, Wanted> wanted) {
+        Map<String, Object> amounts = new LinkedHashMap<>();
+        wanted.forEach((level, line) -> amounts.put(
+                level,
+                line.size().isPresent()
+                        ? line.size().get()
+                        : (Object) Length.parse(options.text(level).orElseThrow(), Unit.MILLIMETRE)
+                                .mm()));
+        return amounts;
+    }
+
+    /** The joints on one piece: the level before the first named one, the named ones, and, where the hip is not named, the hip as it is. */
+    private static SideSeamBlend blend(Draft draft, Piece piece, Map<String, Wanted> wanted) {
+        String first = wanted.keySet().iterator().next();
+        List<Joint> joints = new ArrayList<>();
+        joints.add(new Joint(LEVELS.get(LEVELS.indexOf(first) - 1), piece, 0));
+        for (String level : LEVELS.subList(LEVELS.indexOf(first), LEVELS.size())) {
+            Wanted line = wanted.getOrDefault(level, new Wanted(Optional.empty(), 0));
+            joints.add(new Joint(level, line.line(draft, piece), line.by()));
+        }
+        return new SideSeamBlend(piece, joints);
+    }
+
+    /** How much longer, in mm, each side seam is drawn at its hem corner, so that front and back differ as they did. */
+    private static Map<String, Double> sharedAtHem(Draft draft, Map<String, SideSeamBlend> blends) {
+        Map<String, Double> longer = new LinkedHashMap<>();
+        for (EdgeRef[] pair : pairs(draft, blends.keySet().stream().toList())) {
+            double more = blends.get(pair[0].piece()).growth()
+                    - blends.get(pair[1].piece()).growth();
+            longer.put(pair[0].piece(), -more / 2);
+            longer.put(pair[1].piece(), more / 2);
+        }
+        return longer;
+    }
+
+    /** The side seams that are sewn to each other. */
+    private static List<EdgeRef[]> pairs(Draft draft, List<String> pieces) {
+        List<EdgeRef[]> pairs = new ArrayList<>();
+        for (Seam seam : draft.pattern().card().seams()) {
+            if (seam.join().size() == 1
+                    && seam.to().size() == 1
+                    && isSide(seam.join().get(0), pieces)
+                    && isSide(seam.to().get(0), pieces)) {
+                pairs.add(new EdgeRef[] {seam.join().get(0), seam.to().get(0)});
+            }
+        }
+        return pairs;
+    }
+
+    private static boolean isSide(EdgeRef edge, List<String> pieces) {
+        return edge.edge().equals(SideSeamBlend.SIDE_SEAM) && pieces.contains(edge.piece());
+    }
+
+    private static String caption(Piece piece, Map<String, Wanted> wanted) {
+        List<String> told = wanted.entrySet().stream()
+                .map(entry -> entry.getValue().told(entry.getKey()))
+                .toList();
+        return "Redraw the side seam of the " + piece.name() + " " + String.join(", ", told);
+    }
+
+    /** A notch on the side seam at each named level, where none is near. */
+    private static Piece notched(Piece piece, Map<String, Wanted> wanted) {
+        Piece notched = piece;
+        for (String level : wanted.keySet()) {
+            Point end = notched.levelFrame(level).outerEnd();
+            boolean isThere =
+                    notched.marks(Notch.class).anyMatch(notch -> notch.at().isCloseTo(end, NOTCH));
+            if (!isThere) {
+                Path side = notched.edge(SideSeamBlend.SIDE_SEAM).path();
+                Position at = side.nearest(end);
+                Vector inwards = notched.isClockwise()
+                        ? side.tangent(at).right()
+                        : side.tangent(at).left();
+                Point on = side.at(at);
+                notched = notched.withMark(new Notch(level, 1, new Line(on, on.plus(inwards.times(NOTCH)))));
+            }
+        }
+        return notched;
+    }
+
+    private static List<Law> laws(Draft draft, List<Piece> pieces, Map<String, Wanted> wanted) {
+        List<Law> laws = new ArrayList<>();
+        for (Piece piece : pieces) {
+            Stream.of("neckline", "shoulder", "armhole", "centre front", "centre back")
+                    .filter(piece::hasEdge)
+                    .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
+            for (String level : LEVELS) {
+                if (!piece.hasLevel(level)) {
+                    continue;
+                }
+                Wanted line = wanted.getOrDefault(level, new Wanted(Optional.empty(), 0));
+                laws.add(
+                        line.size().isPresent()
+                                ? Law.takesWidth(
+                                        piece.name(),
+                                        level,
+                                        line.line(draft, piece).width(level),
+                                        0.1)
+                                : Law.changesWidth(piece.name(), level, line.by(), 0.1));
+            }
+            laws.add(noNewCorner(draft, piece, wanted));
+        }
+        List<String> names = pieces.stream().map(Piece::name).toList();
+        pairs(draft, names).forEach(pair -> laws.add(matchesAsBefore(pair[0], pair[1])));
+        draft.pieces().stream()
+                .filter(piece -> !names.contains(piece.name()))
+                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        return laws;
+    }
+
+    private static Law noNewCorner(Draft draft, Piece piece, Map<String, Wanted> wanted) {
+        double parents = Stream.concat(
+                        Stream.of(piece), wanted.values().stream().map(line -> line.line(draft, piece)))
+                .mapToDouble(HipBlend::sharpest)
+                .max()
+                .orElseThrow();
+        return new Law(
+                "leaves the side seam without a corner that its sizes did not have (in radians)",
+                piece.where().edge(SideSeamBlend.SIDE_SEAM),
+                (before, after) -> 0,
+                (before, after) -> Math.max(0, sharpest(after.piece(piece.name())) - parents),
+                Tolerance.CORNER);
+    }
+
+    /** The largest bend in radians inside the side seam. */
+    private static double sharpest(Piece piece) {
+        Path side = piece.edge(SideSeamBlend.SIDE_SEAM).path();
+        double sharpest = 0;
+        for (int i = 1; i < side.segments().size(); i++) {
+            Vector in = side.segments().get(i - 1).tangent(1);
+            Vector out = side.segments().get(i).tangent(0);
+            sharpest = Math.max(sharpest, Math.abs(in.angleTo(out)));
+        }
+        return sharpest;
+    }
+
+    private static Law matchesAsBefore(EdgeRef one, EdgeRef other) {
+        return new Law(
+                "keeps the difference in length between " + one + " and " + other,
+                Where.inPiece(one.piece()).edge(one.edge()),
+                (before, after) -> before.sewnLength(one) - before.sewnLength(other),
+                (before, after) -> after.sewnLength(one) - after.sewnLength(other),
+                0.5);
+    }
+
+    private static Altered notes(Altered altered, Draft draft, List<Piece> pieces, Map<String, Wanted> wanted) {
+        Altered told = altered;
+        List<String> sizes = draft.pattern().sizes();
+        for (Map.Entry<String, Wanted> entry : wanted.entrySet()) {
+            String level = entry.getKey();
+            double girth = altered.draft().girth(level) - draft.girth(level);
+            told = told.withNote("the " + level + " changes by " + Reason.millimetres(girth) + " round the body");
+            int apart =
+                    Math.abs(sizes.indexOf(entry.getValue().size().orElse(draft.size())) - sizes.indexOf(draft.size()));
+            if (apart > 2) {
+                told = told.withNote("the " + level + " is " + apart
+                        + " sizes away from the size above: sew a toile before cutting good cloth");
+            }
+        }
+        for (Piece piece : pieces) {
+            if (isSteep(piece, altered.draft().piece(piece.name()))) {
+                told = told.withNote("the side seam of the " + piece.name() + " moves by more than "
+                        + Reason.millimetres(STEEP) + " within " + Reason.millimetres(STEEP_WITHIN)
+                        + " of its length: sew a toile before cutting good cloth");
+            }
+        }
+        return told;
+    }
+
+    private static boolean isSteep(Piece before, Piece after) {
+        List<Level> levels = before.marks(Level.class).toList();
+        for (Level one : levels) {
+            for (Level other : levels) {
+                double apart = before.levelFrame(one.name())
+                        .outerEnd()
+                        .distanceTo(before.levelFrame(other.name()).outerEnd());
+                double moved = after.width(one.name())
+                        - before.width(one.name())
+                        - (after.width(other.name()) - before.width(other.name()));
+                if (apart <= STEEP_WITHIN && Math.abs(moved) > STEEP) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 }

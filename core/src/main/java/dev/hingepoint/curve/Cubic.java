@@ -24,7 +24,21 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
         if (t == 0) {
             return start;
         }
-        return t == 1 ? end : halves(t)[0].end;
+        return t == 1
+                ? end
+                : new Point(
+                        casteljau(start.x(), startHandle.x(), endHandle.x(), end.x(), t),
+                        casteljau(start.y(), startHandle.y(), endHandle.y(), end.y(), t));
+    }
+
+    /** The same arithmetic as {@link #before} and {@link #after}, so that a point and a split there agree to the last bit. */
+    private static double casteljau(double p, double q, double r, double s, double t) {
+        double a = p + t * (q - p);
+        double b = q + t * (r - q);
+        double c = r + t * (s - r);
+        double d = a + t * (b - a);
+        double e = b + t * (c - b);
+        return d + t * (e - d);
     }
 
     Vector derivative(double t) {
@@ -73,27 +87,30 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
         return ArcLength.parameterAt(this, distance);
     }
 
-    /** Both sides of {@code t}, by de Casteljau's construction. */
-    private Cubic[] halves(double t) {
+    /** The stretch before {@code t}, by de Casteljau's construction. */
+    private Cubic before(double t) {
         Point a = start.towards(startHandle, t);
         Point b = startHandle.towards(endHandle, t);
+        return new Cubic(start, a, a.towards(b, t), at(t));
+    }
+
+    /** The stretch after {@code t}, by de Casteljau's construction. */
+    private Cubic after(double t) {
+        Point b = startHandle.towards(endHandle, t);
         Point c = endHandle.towards(end, t);
-        Point d = a.towards(b, t);
-        Point e = b.towards(c, t);
-        Point middle = d.towards(e, t);
-        return new Cubic[] {new Cubic(start, a, d, middle), new Cubic(middle, e, c, end)};
+        return new Cubic(at(t), b.towards(c, t), c, end);
     }
 
     @Override
     public Cubic part(double from, double to) {
         if (from == 0) {
-            return to == 1 ? this : halves(to)[0];
+            return to == 1 ? this : before(to);
         }
-        Cubic rest = halves(from)[1];
+        Cubic rest = after(from);
         if (to == 1) {
             return rest;
         }
-        Cubic part = rest.halves((to - from) / (1 - from))[0];
+        Cubic part = rest.before((to - from) / (1 - from));
         return new Cubic(part.start, part.startHandle, part.endHandle, at(to));
     }
 

@@ -57,6 +57,24 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
                 origin, 1 + more * a.x() * a.x(), more * a.x() * a.y(), more * a.x() * a.y(), 1 + more * a.y() * a.y());
     }
 
+    /**
+     * From one frame to another: {@code from + a fromX + b fromY} goes to {@code to + a toX + b toY}.
+     *
+     * @throws IllegalArgumentException where {@code fromX} and {@code fromY} are parallel
+     */
+    public static Motion between(Point from, Vector fromX, Vector fromY, Point to, Vector toX, Vector toY) {
+        double area = fromX.cross(fromY);
+        if (area == 0) {
+            throw new IllegalArgumentException("a frame needs two directions");
+        }
+        double xx = (toX.x() * fromY.y() - toY.x() * fromX.y()) / area;
+        double xy = (toY.x() * fromX.x() - toX.x() * fromY.x()) / area;
+        double yx = (toX.y() * fromY.y() - toY.y() * fromX.y()) / area;
+        double yy = (toY.y() * fromX.x() - toX.y() * fromY.x()) / area;
+        return new Motion(
+                xx, xy, yx, yy, to.x() - xx * from.x() - xy * from.y(), to.y() - yx * from.x() - yy * from.y());
+    }
+
     private static Motion fixing(Point origin, double xx, double xy, double yx, double yy) {
         return new Motion(
                 xx,

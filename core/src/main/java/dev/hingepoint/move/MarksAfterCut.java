@@ -59,7 +59,7 @@ final class MarksAfterCut {
             return notch.moved(motionOnOutline(notch.at()));
         }
         if (mark instanceof Level level) {
-            return new Level(level.name(), image(level.path(), this::stepped));
+            return new Level(level.name(), stepped(level.path()));
         }
         if (mark instanceof DrawnLine line) {
             return new DrawnLine(line.name(), image(line.path(), Path::then));
@@ -89,11 +89,33 @@ final class MarksAfterCut {
         return image;
     }
 
-    /** Across a gap a level steps square to the grain, then along it, so that its width counts the gap as it lies. */
+    /** A level across a cut: its width counts each gap, and each overlap, as it lies square to the grain. */
+    private Path stepped(Path level) {
+        Path image = null;
+        for (Run run : runs(level)) {
+            if (run.image().isPresent()) {
+                image = image == null
+                        ? run.image().get()
+                        : stepped(image, run.image().get());
+            }
+        }
+        return image;
+    }
+
+    /** From one run to the next square to the grain, then along it; an overlap is taken off the first run. */
     private Path stepped(Path one, Path other) {
-        Vector across = grain.down().left();
-        Point corner =
-                one.end().plus(across.times(other.start().minus(one.end()).dot(across)));
+        Vector gap = other.start().minus(one.end());
+        if (gap.length() <= Tolerance.COINCIDENT) {
+            return one.then(other);
+        }
+        Vector outwards = one.endTangent();
+        Vector across =
+                grain.down().left().times(Math.signum(grain.down().left().dot(outwards)));
+        double opened = gap.dot(across);
+        if (opened < -Tolerance.COINCIDENT) {
+            return one.part(0, one.length() + opened / outwards.dot(across)).then(other);
+        }
+        Point corner = one.end().plus(across.times(opened));
         boolean isLevel = corner.isCloseTo(one.end(), Tolerance.COINCIDENT)
                 || corner.isCloseTo(other.start(), Tolerance.COINCIDENT);
         return isLevel

@@ -11,8 +11,9 @@ import java.util.stream.Stream;
  * One size of a pattern as it is sewn together: the pieces of that size, with one front.
  *
  * @param front the name of a second front, where that one is sewn
+ * @param drawn the pattern as it was before anything was altered: other sizes, and this one, "as drawn"
  */
-public record Draft(Pattern pattern, String size, Optional<String> front) {
+public record Draft(Pattern pattern, String size, Optional<String> front, Pattern drawn) {
     /** @throws Refusal where the front is not drawn in this size */
     public Draft {
         if (front.isPresent()
@@ -99,11 +100,26 @@ public record Draft(Pattern pattern, String size, Optional<String> front) {
     }
 
     public Draft with(List<Piece> changed) {
-        return new Draft(pattern.with(changed), size, front);
+        return with(pattern.with(changed));
     }
 
-    /** The same front in another size. */
-    public Draft inSize(String other) {
-        return pattern.in(other, front);
+    /** The same size of a changed pattern. */
+    public Draft with(Pattern changed) {
+        return new Draft(changed, size, front, drawn);
+    }
+
+    /**
+     * A piece as it is drawn in a size, unaltered.
+     *
+     * @throws Refusal where it is not drawn in that size
+     */
+    public Piece asDrawn(Piece piece, String inSize) {
+        return drawn.nest().stream()
+                .filter(other -> other.name().equals(piece.name())
+                        && other.size().equals(inSize)
+                        && other.front().equals(piece.front()))
+                .findFirst()
+                .orElseThrow(() ->
+                        new Refusal(new Reason.Missing("the piece is not drawn in size " + inSize, piece.where())));
     }
 }

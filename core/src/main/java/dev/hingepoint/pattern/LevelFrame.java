@@ -69,6 +69,12 @@ public final class LevelFrame {
         return path.endTangent();
     }
 
+    /** Unit direction square to {@link #outwards}, down the body. */
+    public Vector downwards() {
+        Vector square = outwards().left();
+        return square.dot(piece.grain().down()) > 0 ? square : square.negated();
+    }
+
     /** The width in mm: dart intake and parts along the grain left out. */
     public double width() {
         return paperWidth() - intake();

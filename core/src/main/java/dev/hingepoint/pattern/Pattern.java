@@ -61,7 +61,7 @@ public record Pattern(Card card, List<Piece> nest) {
                     "there is no size '" + size + "'; it is drawn in " + String.join(", ", sizes()),
                     Where.UNKNOWN.size(size)));
         }
-        return new Draft(this, size, front);
+        return new Draft(this, size, front, this);
     }
 
     /** The same pattern with these pieces in place of those of the same name, size and front; new ones are added at the end. */

@@ -1,0 +1,155 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Redraw;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Notch;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Spot;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Trues the side bust dart after the paper was spread: the leg ends stay where the cut left them, and the tip stops short of the apex, on
+ * the perpendicular bisector of the mouth.
+ */
+final class BustDart {
+    private static final double MOST_LEG_CORRECTION = 2;
+    private static final double SEAM_FOLLOWS_OVER = 60;
+    private static final double NOTCH = 6;
+
+    private final Point upper;
+    private final Point lower;
+    private final Point apex;
+    private final String name;
+    private final OptionalDouble wantedDistance;
+
+    /**
+     * @param upper the upper leg's end on the side seam, after the cut
+     * @param lower the lower leg's end on the side seam, after the cut
+     * @param apex after the cut
+     * @param tipDistance how far in mm the tip stops short of the apex, where ordered
+     */
+    BustDart(String name, Point upper, Point lower, Point apex, OptionalDouble tipDistance) {
+        this.name = name;
+        this.upper = upper;
+        this.lower = lower;
+        this.apex = apex;
+        this.wantedDistance = tipDistance;
+    }
+
+    double intake() {
+        return upper.distanceTo(lower);
+    }
+
+    /** How far the tip stops short of the apex: the larger the dart, the farther (common practice). */
+    private double tipDistance() {
+        double intake = intake();
+        return wantedDistance.orElse(intake <= 25 ? 25 : intake <= 45 ? 40 : 50);
+    }
+
+    /** The paper with the mouth straight, the dart drawn, and a notch at each leg. */
+    Paper drawnOn(Paper paper) {
+        Piece piece = paper.piece();
+        Redraw mouth = Redraw.straight(
+                "Draw the side seam straight across the dart's mouth", onSide(piece, upper), onSide(piece, lower));
+        Paper straight = paper.then(mouth);
+        Point tip = tipOnBisector();
+        if (tip != null) {
+            return marked(straight, upper, tip, lower);
+        }
+        return legsMadeEqual(straight);
+    }
+
+    private static Spot onSide(Piece piece, Point point) {
+        return piece.nearest(piece.edge(BustLines.SIDE_SEAM), point);
+    }
+
+    /** Null where no point of the bisector is that near to the apex. */
+    private Point tipOnBisector() {
+        Point middle = upper.midpoint(lower);
+        Vector bisector = lower.minus(upper).unit().left();
+        Vector towardsApex = apex.minus(middle).dot(bisector) > 0 ? bisector : bisector.negated();
+        double along = apex.minus(middle).dot(towardsApex);
+        double aside = apex.minus(middle.plus(towardsApex.times(along))).length();
+        double room = tipDistance() * tipDistance() - aside * aside;
+        if (room < 0) {
+            return null;
+        }
+        double depth = along - Math.sqrt(room);
+        if (depth <= 0) {
+            throw tooNear(middle);
+        }
+        return middle.plus(towardsApex.times(depth));
+    }
+
+    private Refusal tooNear(Point middle) {
+        return new Refusal(Reason.BeyondLimit.of(
+                "the dart " + name + " would begin only " + Reason.millimetres(middle.distanceTo(apex))
+                        + " from the bust apex, and its tip should stop " + Reason.millimetres(tipDistance())
+                        + " short of it; give a smaller tip",
+                dev.hingepoint.Where.UNKNOWN.mark(name)));
+    }
+
+    /** The legs are not equally far from the apex: the tip lies towards it, and each leg end moves along its leg. */
+    private Paper legsMadeEqual(Paper paper) {
+        Point middle = upper.midpoint(lower);
+        double reach = middle.distanceTo(apex);
+        if (reach <= tipDistance()) {
+            throw tooNear(middle);
+        }
+        Point tip = middle.towards(apex, (reach - tipDistance()) / reach);
+        double half = (upper.distanceTo(tip) - lower.distanceTo(tip)) / 2;
+        if (Math.abs(half) > MOST_LEG_CORRECTION) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "the legs of the dart " + name + " would differ by " + Reason.millimetres(Math.abs(2 * half))
+                            + "; move the dart or the apex first",
+                    paper.piece().where().mark(name),
+                    Math.abs(2 * half),
+                    2 * MOST_LEG_CORRECTION));
+        }
+        Point newUpper = upper.plus(tip.minus(upper).unit().times(half));
+        Point newLower = lower.minus(tip.minus(lower).unit().times(half));
+        Paper followed = paper.then(seamFollowing(paper.piece(), newUpper, newLower));
+        return marked(followed, newUpper, tip, newLower);
+    }
+
+    private Redraw seamFollowing(Piece piece, Point newUpper, Point newLower) {
+        Path side = piece.edge(BustLines.SIDE_SEAM).path();
+        double one = side.distanceAlong(side.nearest(upper));
+        double other = side.distanceAlong(side.nearest(lower));
+        boolean downwards = one < other;
+        double first = Math.min(one, other);
+        double second = Math.max(one, other);
+        Position from = side.positionAt(Math.max(0, first - SEAM_FOLLOWS_OVER));
+        Position to = side.positionAt(Math.min(side.length(), second + SEAM_FOLLOWS_OVER));
+        Point start = downwards ? newUpper : newLower;
+        Point end = downwards ? newLower : newUpper;
+        Path course = side.part(from, side.positionAt(first))
+                .withEnd(start)
+                .then(Path.through(start, end))
+                .then(side.part(side.positionAt(second), to).withStart(end));
+        return new Redraw(
+                "Make the dart's legs equal; the side seam follows",
+                List.of(new Redraw.Stretch(BustLines.SIDE_SEAM, from, to, course)));
+    }
+
+    private Paper marked(Paper paper, Point legUpper, Point tip, Point legLower) {
+        Piece piece = paper.piece();
+        Piece drawn = piece.withMark(EdgeDart.of(name, legUpper, tip, legLower))
+                .withMark(notch(name + ", upper leg", legUpper, tip))
+                .withMark(notch(name + ", lower leg", legLower, tip));
+        return paper.marked(drawn);
+    }
+
+    private static Notch notch(String name, Point at, Point towards) {
+        return new Notch(name, 1, new Line(at, at.plus(towards.minus(at).unit().times(NOTCH))));
+    }
+}

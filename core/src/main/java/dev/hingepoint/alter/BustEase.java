@@ -1,0 +1,98 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Redraw;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Notch;
+import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import dev.hingepoint.pattern.SewnEdge;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A bust dart's intake left as fullness on the front side seam, eased in between two notches: for cloth that takes it. */
+final class BustEase {
+    /** The fullness lies within so many mm of the bust level on either side. */
+    private static final double EACH_SIDE = 40;
+
+    private static final double NOTCH = 6;
+
+    private BustEase() {}
+
+    /** The paper with the side seam drawn fair through the gap that the slash left. */
+    static Paper eased(Paper cut, Point upper, Point lower, double intake) {
+        Paper straight = cut.then(Redraw.straight(
+                "Fill the gap at the side seam: the fullness is eased in",
+                cut.piece().nearest(cut.piece().edge(BustLines.SIDE_SEAM), upper),
+                cut.piece().nearest(cut.piece().edge(BustLines.SIDE_SEAM), lower)));
+        Paper faired = straight;
+        for (Point corner : List.of(upper, lower)) {
+            Piece piece = faired.piece();
+            var spot = piece.nearest(piece.edge(BustLines.SIDE_SEAM), corner);
+            double reach = Math.min(Redraw.reach(piece, spot), intake / 2);
+            faired = faired.then(Redraw.faired("Fair the side seam", piece, spot, reach));
+        }
+        return faired;
+    }
+
+    /** The seam's ease and the notches, on both sides, that say where the fullness goes. */
+    static Altered inSeam(Altered altered, Piece before, BustLines lines, double intake) {
+        Draft draft = altered.draft();
+        EdgeRef frontSide = new EdgeRef(before.name(), BustLines.SIDE_SEAM);
+        List<Seam> seams = new ArrayList<>();
+        List<Piece> changed = new ArrayList<>();
+        Piece front = draft.piece(before.name());
+        double bust = bustAlong(before, lines);
+        changed.add(notched(front, bust - EACH_SIDE, bust + EACH_SIDE + intake));
+        for (Seam seam : draft.pattern().card().seams()) {
+            if (!seam.joins(frontSide)) {
+                seams.add(seam);
+                continue;
+            }
+            boolean isFirst = seam.join().contains(frontSide);
+            seams.add(
+                    isFirst
+                            ? seam.withEase(seam.easeFrom(), seam.easeTo() + intake)
+                            : seam.withEase(seam.easeFrom() - intake, seam.easeTo()));
+            for (EdgeRef other : isFirst ? seam.to() : seam.join()) {
+                draft.find(other.piece())
+                        .filter(piece -> other.edge().equals(BustLines.SIDE_SEAM))
+                        .ifPresent(piece -> changed.add(notched(piece, bust - EACH_SIDE, bust + EACH_SIDE)));
+            }
+        }
+        Pattern pattern =
+                draft.pattern().with(draft.pattern().card().withSeams(seams)).with(changed);
+        return altered.withDraft(draft.with(pattern));
+    }
+
+    /** How far in mm the slash on the side seam lay below the underarm, as sewn before. */
+    private static double bustAlong(Piece before, BustLines lines) {
+        SewnEdge side = before.sewn(BustLines.SIDE_SEAM);
+        Path drawn = before.edge(BustLines.SIDE_SEAM).path();
+        double along = side.distanceAlong(drawn.nearest(lines.upperLegEnd()));
+        return before.downwards(BustLines.SIDE_SEAM) == drawn ? along : side.length() - along;
+    }
+
+    private static Piece notched(Piece piece, double from, double to) {
+        return piece.withMark(notch(piece, "ease begins", from)).withMark(notch(piece, "ease ends", to));
+    }
+
+    private static Notch notch(Piece piece, String name, double sewnBelowUnderarm) {
+        SewnEdge side = piece.sewn(BustLines.SIDE_SEAM);
+        Path drawn = piece.edge(BustLines.SIDE_SEAM).path();
+        double sewn = Math.min(side.length(), Math.max(0, sewnBelowUnderarm));
+        boolean isDownwards = piece.downwards(BustLines.SIDE_SEAM) == drawn;
+        Position at = side.positionAt(isDownwards ? sewn : side.length() - sewn);
+        Vector inwards = piece.isClockwise()
+                ? drawn.tangent(at).right()
+                : drawn.tangent(at).left();
+        return new Notch(name, 1, new Line(drawn.at(at), drawn.at(at).plus(inwards.times(NOTCH))));
+    }
+}
