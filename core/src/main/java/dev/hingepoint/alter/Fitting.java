@@ -1,0 +1,113 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.check.Ledger;
+import dev.hingepoint.check.Ledger.SeamLine;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Card;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Pattern;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A pattern altered to order.
+ *
+ * @param before the ordered size as it is drawn
+ * @param after the same size altered; its pattern's card says what was done
+ * @param steps all of the fitter's steps, in order
+ * @param notes what the person who ordered it should hear
+ */
+public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
+    /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back last. */
+    private static final List<String> USUAL = List.of("full bust", "hip blend", "sway back");
+
+    /** The chart's column for each level. */
+    private static final Map<String, String> COLUMNS =
+            Map.of("bust", "full bust", "waist", "waist", "high hip", "high hip", "hip", "hip");
+
+    public Fitting {
+        steps = List.copyOf(steps);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Alters one size of a pattern: only that size's pieces change.
+     *
+     * @throws dev.hingepoint.Refusal where the order cannot be done, or a law would break
+     */
+    public static Fitting of(Pattern pattern, Order order) {
+        Draft before = pattern.in(order.size(), order.front().filter(front -> !front.equals("standard")));
+        Draft draft = before;
+        List<Ledger.Entry> entries = new ArrayList<>();
+        List<Step> steps = new ArrayList<>();
+        List<String> notes = new ArrayList<>(orderNote(order));
+        for (AlterationRequest request : order.alterations()) {
+            Altered altered = Catalogue.alter(draft, request);
+            entries.add(entry(request.name(), altered, draft));
+            steps.addAll(altered.steps());
+            altered.notes().forEach(note -> notes.add(request.name() + ": " + note));
+            draft = altered.draft();
+        }
+        Card card = draft.pattern().card().withAltered(altered(before, draft, order));
+        Draft after = draft.with(draft.pattern().with(card));
+        Ledger ledger = new Ledger(card.name(), order.size(), entries, Ledger.seams(after));
+        return new Fitting(before, after, ledger, steps, notes);
+    }
+
+    private static Ledger.Entry entry(String name, Altered altered, Draft before) {
+        return new Ledger.Entry(
+                name,
+                altered.amounts(),
+                altered.steps().stream()
+                        .map(step ->
+                                new Ledger.StepLine(step.caption(), step.after().name()))
+                        .toList(),
+                Ledger.edges(before, altered.draft()),
+                Ledger.girths(before, altered.draft()),
+                altered.notes());
+    }
+
+    private static List<String> orderNote(Order order) {
+        List<Integer> places = order.alterations().stream()
+                .map(request -> USUAL.indexOf(request.name()))
+                .toList();
+        boolean isUsual = places.equals(places.stream().sorted().toList());
+        return isUsual
+                ? List.of()
+                : List.of("a fitter would go in another order: bust, then waist and hip, then sway back");
+    }
+
+    private static Card.Altered altered(Draft before, Draft after, Order order) {
+        List<AlterationRequest> all = new ArrayList<>();
+        Optional<Card.Altered> already =
+                before.pattern().card().altered().filter(done -> done.size().equals(order.size()));
+        already.ifPresent(done -> all.addAll(done.alterations()));
+        all.addAll(order.alterations());
+        Map<String, Length> fits = new LinkedHashMap<>(already.map(Card.Altered::fits)
+                .filter(body -> !body.isEmpty())
+                .orElseGet(() ->
+                        before.pattern().card().bodyChart().body(order.size()).orElse(Map.of())));
+        for (Ledger.GirthLine girth : Ledger.girths(before, after)) {
+            String column = COLUMNS.getOrDefault(girth.level(), girth.level());
+            fits.computeIfPresent(column, (name, body) -> new Length(body.mm() + girth.after() - girth.before()));
+        }
+        return new Card.Altered(order.size(), all, fits);
+    }
+
+    /** The seams that matched before and no longer do. */
+    public List<SeamLine> brokenSeams() {
+        List<SeamLine> matched =
+                Ledger.seams(before).stream().filter(SeamLine::matches).toList();
+        return ledger.seams().stream()
+                .filter(seam -> !seam.matches())
+                .filter(seam -> matched.stream()
+                        .anyMatch(old ->
+                                old.join().equals(seam.join()) && old.to().equals(seam.to())))
+                .toList();
+    }
+}

@@ -1,0 +1,7 @@
+/**
+ * What must hold, and whether it does: laws as values, walking the seams, and the ledger of what changed.
+ *
+ * <p>Start with {@link dev.hingepoint.check.SeamWalk}, {@link dev.hingepoint.check.Law} and {@link dev.hingepoint.check.Ledger}.
+ * Nothing here changes a piece.
+ */
+package dev.hingepoint.check;

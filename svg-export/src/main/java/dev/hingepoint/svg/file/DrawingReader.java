@@ -1,0 +1,180 @@
+package dev.hingepoint.svg.file;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.pattern.Piece;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import javax.xml.XMLConstants;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * Reads a drawing: SVG 1.1 with the attributes of the pattern file. Elements without them are ignored and counted. Nothing outside
+ * the file is ever loaded, and a document that declares entities is refused.
+ */
+public final class DrawingReader {
+    private static final int MOST_BYTES = 64 * 1024 * 1024;
+    private static final int DEEPEST = 200;
+    private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final Set<String> NOT_DRAWN = Set.of(
+            "defs", "symbol", "clipPath", "mask", "pattern", "marker", "metadata", "style", "script", "title", "desc");
+
+    private final String file;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final Deque<Motion> transforms = new ArrayDeque<>();
+    private PieceReader piece;
+    private int pieceDepth;
+    private int ignored;
+
+    private DrawingReader(String file) {
+        this.file = file;
+    }
+
+    /**
+     * What a drawing holds.
+     *
+     * @param ignored how many drawn elements carry none of the pattern's attributes
+     */
+    public record Drawing(List<Piece> pieces, int ignored) {}
+
+    /**
+     * @param file the name to give in a refusal
+     * @throws Refusal saying where and why
+     */
+    public static Drawing read(String file, byte[] svg) {
+        if (svg.length > MOST_BYTES) {
+            throw unreadable(file, "the drawing is larger than 64 MB");
+        }
+        if (new String(svg, StandardCharsets.ISO_8859_1).contains("<!ENTITY")) {
+            throw unreadable(
+                    file, "the drawing declares entities, which a pattern does not need; remove its document type");
+        }
+        try {
+            return new DrawingReader(file).read(factory().createXMLStreamReader(new ByteArrayInputStream(svg)));
+        } catch (XMLStreamException wrong) {
+            throw new Refusal(
+                    new Reason.Unreadable(
+                            "the drawing is no well-formed XML, at line "
+                                    + wrong.getLocation().getLineNumber() + ", column "
+                                    + wrong.getLocation().getColumnNumber(),
+                            Where.inFile(file)),
+                    wrong);
+        } catch (Refusal refusal) {
+            throw refusal.in(file);
+        }
+    }
+
+    private static XMLInputFactory factory() {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+        factory.setXMLResolver((publicId, systemId, base, namespace) -> new ByteArrayInputStream(new byte[0]));
+        return factory;
+    }
+
+    private Drawing read(XMLStreamReader xml) throws XMLStreamException {
+        int depth = 0;
+        while (xml.hasNext()) {
+            int event = xml.next();
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                depth++;
+                if (depth > DEEPEST) {
+                    throw unreadable(file, "elements are nested more than " + DEEPEST + " deep");
+                }
+                if (depth == 1) {
+                    root(new Element(xml));
+                } else if (NOT_DRAWN.contains(xml.getLocalName())) {
+                    skip(xml);
+                    depth--;
+                } else {
+                    element(new Element(xml), depth);
+                }
+            } else if (event == XMLStreamConstants.END_ELEMENT) {
+                if (piece != null && depth == pieceDepth) {
+                    pieces.add(piece.piece());
+                    piece = null;
+                }
+                transforms.pop();
+                depth--;
+            }
+        }
+        return new Drawing(List.copyOf(pieces), ignored);
+    }
+
+    private static void skip(XMLStreamReader xml) throws XMLStreamException {
+        int open = 1;
+        while (open > 0) {
+            int event = xml.next();
+            open += event == XMLStreamConstants.START_ELEMENT ? 1 : event == XMLStreamConstants.END_ELEMENT ? -1 : 0;
+        }
+    }
+
+    private void root(Element svg) {
+        if (!svg.name().equals("svg") || !SVG.equals(svg.namespace())) {
+            throw unreadable(file, "it is no SVG drawing: the root element must be svg, in the namespace " + SVG);
+        }
+        svg.attribute("data-form").filter(form -> !form.strip().equals("1")).ifPresent(form -> {
+            throw unreadable(file, "the drawing is of form " + form + ", and only form 1 is known");
+        });
+        try {
+            transforms.push(DrawingScale.of(
+                    svg.attribute("width").orElse(null),
+                    svg.attribute("height").orElse(null),
+                    svg.attribute("viewBox").orElse(null),
+                    svg.attribute("preserveAspectRatio").orElse(null)));
+        } catch (IllegalArgumentException wrong) {
+            throw new Refusal(
+                    new Reason.Unreadable(wrong.getMessage(), Where.inFile(file).mark(svg.id())), wrong);
+        }
+    }
+
+    private void element(Element element, int depth) {
+        Motion transform = transform(element);
+        transforms.push(transform);
+        boolean isPart = element.has("data-edge") || element.has("data-mark");
+        if (element.has("data-piece")) {
+            if (piece != null) {
+                throw unreadable(file, "the piece " + element.id() + " is drawn inside another");
+            }
+            piece = new PieceReader(file, element);
+            pieceDepth = depth;
+        } else if (isPart && piece == null) {
+            throw unreadable(
+                    file,
+                    "the element " + element.id() + " is part of no piece; it must be inside a g with data-piece");
+        } else if (isPart) {
+            piece.add(element, transform);
+        } else if (element.name().equals("svg")) {
+            throw unreadable(file, "an svg inside the svg is not read; take " + element.id() + " out of it");
+        } else if (!element.name().equals("g")) {
+            ignored++;
+        }
+    }
+
+    private Motion transform(Element element) {
+        Motion outer = transforms.peek();
+        try {
+            return element.attribute("transform")
+                    .map(text -> Transforms.parse(text).then(outer))
+                    .orElse(outer);
+        } catch (IllegalArgumentException wrong) {
+            throw new Refusal(
+                    new Reason.Unreadable(wrong.getMessage(), Where.inFile(file).mark(element.id())), wrong);
+        }
+    }
+
+    static Refusal unreadable(String file, String what) {
+        return new Refusal(new Reason.Unreadable(what, Where.inFile(file)));
+    }
+}

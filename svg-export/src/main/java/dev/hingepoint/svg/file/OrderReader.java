@@ -1,0 +1,32 @@
+package dev.hingepoint.svg.file;
+
+import dev.hingepoint.alter.Order;
+import java.nio.file.Path;
+
+/** Reads an order: which pattern, which size, which alterations in which order. */
+public final class OrderReader {
+    private OrderReader() {}
+
+    /**
+     * What an order says.
+     *
+     * @param card the pattern's card
+     */
+    public record ReadOrder(Path card, Order order) {}
+
+    /** @throws dev.hingepoint.Refusal saying where and why */
+    public static ReadOrder read(Path file) {
+        String name = file.getFileName().toString();
+        Yaml root = Yaml.parse(name, WholeFiles.text(file));
+        root.knowing("form", "pattern", "size", "front", "for", "date", "alterations");
+        Path card = WholeFiles.beside(file, root.requiredText("pattern", "larkfield.yaml"), root);
+        Order order = new Order(
+                root.requiredText("size", "\"40\""),
+                root.text("front"),
+                root.maps("alterations").stream().map(AlterationText::read).toList());
+        if (order.alterations().isEmpty()) {
+            throw root.refuse("it orders no alterations");
+        }
+        return new ReadOrder(card, order);
+    }
+}
