@@ -8,4 +8,5 @@ module dev.hingepoint.core {
     exports dev.hingepoint.move;
     exports dev.hingepoint.check;
     exports dev.hingepoint.alter;
+    exports dev.hingepoint.allowance;
 }

@@ -18,7 +18,7 @@ public final class OrderReader {
     public static ReadOrder read(Path file) {
         String name = file.getFileName().toString();
         Yaml root = Yaml.parse(name, WholeFiles.text(file));
-        root.knowing("form", "pattern", "size", "front", "for", "date", "alterations");
+        root.knowing("form", "pattern", "size", "front", "alterations");
         Path card = WholeFiles.beside(file, root.requiredText("pattern", "larkfield.yaml"), root);
         Order order = new Order(
                 root.requiredText("size", "\"40\""),

@@ -1,0 +1,221 @@
+package dev.hingepoint.svg.page;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.allowance.CuttingLine;
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Dart;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.DrawnLine;
+import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Grain;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.MarkedPoint;
+import dev.hingepoint.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** One piece as it is cut, upright with its grain: every line that is drawn, and every word, in free space inside the piece. */
+final class PieceDrawing {
+    private static final double ARROW = 6;
+    private static final double CROSS = 5;
+    private static final double SMALL = 3.5;
+    private static final double[] LABEL_SIZES = {5.5, 4.8, 4.2, 3.6, 3, 2.5, 2};
+    private static final double LINE_SPACING = 1.3;
+    private static final double SEARCH_STEP = 6;
+
+    private final Draft draft;
+    private final Piece piece;
+    private final CuttingLine cutting;
+    private final List<Stroke> strokes = new ArrayList<>();
+    private final List<Text> texts = new ArrayList<>();
+    private final FreeSpace free;
+
+    private PieceDrawing(Draft draft, Piece piece) {
+        this.draft = draft;
+        this.piece = piece;
+        this.cutting = CuttingLine.of(draft, piece);
+        this.free = new FreeSpace(piece.outline().flatten(0.1));
+    }
+
+    static Drawn of(Draft draft, Piece drawn, List<String> label) {
+        Vector down = drawn.grain().down();
+        Vector upright = new Vector(0, 1);
+        Piece piece = down.equals(upright)
+                ? drawn
+                : drawn.moved(Motion.turn(drawn.outline().bounds().centre(), down, upright));
+        return new PieceDrawing(draft, piece).drawn(label);
+    }
+
+    private Drawn drawn(List<String> label) {
+        draw(Style.CUTTING, cutting.outline());
+        cutting.notches().forEach(notch -> draw(Style.MARK, List.of(notch.start(), notch.end())));
+        for (Edge edge : piece.edges()) {
+            draw(edge.kind() == Edge.Kind.FOLD ? Style.FOLD : Style.STITCHING, flat(edge.path()));
+        }
+        piece.marks(Dart.class).forEach(this::dart);
+        piece.marks(Level.class).forEach(level -> draw(Style.LEVEL, flat(level.path())));
+        piece.marks(DrawnLine.class).forEach(line -> draw(Style.MARK, flat(line.path())));
+        piece.marks(MarkedPoint.class).forEach(this::point);
+        piece.marks(Grain.class).forEach(grain -> arrow(grain.line(), true));
+
+        label(label);
+        piece.marks(Level.class)
+                .forEach(level -> along(
+                        level.path(),
+                        level.name() + " " + Reason.millimetres(Math.rint(draft.girth(level.name()))) + " round"));
+        piece.marks(DrawnLine.class).forEach(line -> along(line.path(), line.name()));
+        piece.edges().stream()
+                .filter(edge -> edge.kind() == Edge.Kind.FOLD)
+                .forEach(edge -> along(edge.path(), "place on fold"));
+        piece.marks(MarkedPoint.class).forEach(point -> beside(point.at(), point.name()));
+        piece.marks(EdgeDart.class).forEach(dart -> along(dart.first(), "fold " + pressed(dart)));
+        return new Drawn(strokes, texts);
+    }
+
+    private void draw(Style style, List<Point> points) {
+        Stroke stroke = new Stroke(style, points);
+        strokes.add(stroke);
+        free.take(stroke);
+    }
+
+    private static List<Point> flat(Path path) {
+        return path.flatten(Tolerance.FLATTENING);
+    }
+
+    private void point(MarkedPoint point) {
+        Vector across = new Vector(CROSS, 0);
+        Vector down = new Vector(0, CROSS);
+        draw(Style.MARK, List.of(point.at().minus(across), point.at().plus(across)));
+        draw(Style.MARK, List.of(point.at().minus(down), point.at().plus(down)));
+        List<Point> circle = IntStream.rangeClosed(0, 24)
+                .mapToObj(i ->
+                        point.at().plus(Vector.ofAngle(i * StrictMath.PI / 12).times(CROSS / 2)))
+                .toList();
+        draw(Style.MARK, circle);
+    }
+
+    private void dart(Dart dart) {
+        dart.legs().forEach(leg -> draw(Style.DART, flat(leg)));
+        if (dart instanceof EdgeDart edge) {
+            Point middle = edge.mouthMiddle();
+            Vector towards = CuttingLine.pressedTowards(piece, edge);
+            Point from = middle.towards(edge.tip(), 0.12);
+            arrow(
+                    new Line(
+                            from.minus(towards.times(edge.intake() * 0.3)),
+                            from.plus(towards.times(edge.intake() * 0.3))),
+                    false);
+        }
+    }
+
+    private String pressed(EdgeDart dart) {
+        Vector towards = CuttingLine.pressedTowards(piece, dart);
+        return Math.abs(towards.dot(piece.grain().down())) > 0.7 ? "down" : "to the centre";
+    }
+
+    private void arrow(Line line, boolean isDouble) {
+        draw(Style.MARK, List.of(line.start(), line.end()));
+        head(line.end(), line.tangent(1));
+        if (isDouble) {
+            head(line.start(), line.tangent(0).negated());
+        }
+    }
+
+    private void head(Point tip, Vector direction) {
+        double length = Math.min(ARROW, 3);
+        Vector back = direction.times(-2 * length / 1.5);
+        draw(
+                Style.MARK,
+                List.of(
+                        tip.plus(back).plus(direction.left().times(length / 2)),
+                        tip,
+                        tip.plus(back).plus(direction.right().times(length / 2))));
+    }
+
+    /** The label: as large as fits, as near to the middle of the piece as there is room; on its side where it must. */
+    private void label(List<String> lines) {
+        for (double size : LABEL_SIZES) {
+            for (double angle : new double[] {0, -StrictMath.PI / 2}) {
+                var placed = free.place(positions().map(at -> set(lines, at, size, angle)));
+                if (placed.isPresent()) {
+                    texts.addAll(placed.get());
+                    return;
+                }
+            }
+        }
+        // a piece too small for its label still says which it is
+        free.place(positions().map(at -> set(lines.subList(1, 2), at, 2, 0))).ifPresent(texts::addAll);
+    }
+
+    private static List<Text> set(List<String> lines, Point centre, double size, double angle) {
+        double width =
+                lines.stream().mapToDouble(line -> Type.width(line, size)).max().orElse(0);
+        Vector along = Vector.ofAngle(angle);
+        Vector down = along.right();
+        Point first =
+                centre.minus(along.times(width / 2)).minus(down.times(lines.size() * size * LINE_SPACING / 2 - size));
+        return IntStream.range(0, lines.size())
+                .mapToObj(i -> new Text(
+                        lines.get(i).strip(),
+                        first.plus(down.times(i * size * LINE_SPACING))
+                                .plus(along.times(lines.get(i).startsWith("  ") ? size : 0)),
+                        size,
+                        angle))
+                .toList();
+    }
+
+    /** A grid over the piece, from its middle outwards. */
+    private Stream<Point> positions() {
+        Box box = piece.outline().bounds();
+        Point middle = box.centre();
+        List<Point> grid = new ArrayList<>();
+        for (double x = box.left(); x <= box.right(); x += SEARCH_STEP) {
+            for (double y = box.top(); y <= box.bottom(); y += SEARCH_STEP) {
+                grid.add(new Point(x, y));
+            }
+        }
+        return grid.stream().sorted((a, b) -> Double.compare(a.distanceTo(middle), b.distanceTo(middle)));
+    }
+
+    /** Words along a line, close above it or below, wherever along it there is room. */
+    private void along(Path path, String words) {
+        Stream<List<Text>> candidates = IntStream.rangeClosed(0, 36)
+                .mapToDouble(i -> 0.5 + (i % 2 == 0 ? i : -i - 1) / 76.0)
+                .boxed()
+                .flatMap(fraction -> {
+                    var position = path.positionAt(path.length() * fraction);
+                    Vector along = path.tangent(position);
+                    Vector reading =
+                            along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() > 0 ? along.negated() : along;
+                    double angle = StrictMath.atan2(reading.y(), reading.x());
+                    double half = Type.width(words, SMALL) / 2;
+                    Point start = path.at(position).minus(reading.times(half));
+                    return Stream.of(1.6, -1.4 - SMALL * 0.75)
+                            .map(above -> List.of(new Text(
+                                    words, start.plus(reading.left().times(above + 0.25 * SMALL)), SMALL, angle)));
+                });
+        free.place(candidates).ifPresent(texts::addAll);
+    }
+
+    private void beside(Point point, String words) {
+        double width = Type.width(words, SMALL);
+        Stream<List<Text>> candidates = Stream.of(
+                        new Vector(CROSS + 1, -CROSS - 1),
+                        new Vector(-CROSS - 1 - width, -CROSS - 1),
+                        new Vector(CROSS + 1, CROSS + 2 + SMALL),
+                        new Vector(-CROSS - 1 - width, CROSS + 2 + SMALL),
+                        new Vector(-width / 2, -CROSS - 4),
+                        new Vector(-width / 2, -CROSS - 12))
+                .map(step -> List.of(new Text(words, point.plus(step), SMALL, 0)));
+        free.place(candidates).ifPresent(texts::addAll);
+    }
+}

@@ -1,0 +1,43 @@
+package dev.hingepoint.svg.page;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
+import java.util.List;
+
+/**
+ * A line of text on paper.
+ *
+ * @param at the left end of its base line
+ * @param size height of the type in mm (the em)
+ * @param angle of the base line in radians, clockwise from x
+ */
+public record Text(String words, Point at, double size, double angle) {
+    /** How much of the em stands above the base line, and hangs below it. */
+    private static final double ABOVE = 0.75;
+
+    private static final double BELOW = 0.22;
+
+    /** Width in mm, as the shipped font sets it. */
+    public double width() {
+        return Type.width(words, size);
+    }
+
+    Text moved(Motion motion) {
+        return new Text(words, motion.of(at), size, angle + motion.angle());
+    }
+
+    /** The four corners of the room it takes. */
+    List<Point> corners() {
+        Vector along = Vector.ofAngle(angle).times(width());
+        Vector up = Vector.ofAngle(angle).left();
+        Point low = at.minus(up.times(BELOW * size));
+        Point high = at.plus(up.times(ABOVE * size));
+        return List.of(low, low.plus(along), high.plus(along), high);
+    }
+
+    Box bounds() {
+        return new Stroke(Style.MARK, corners()).bounds();
+    }
+}

@@ -1,0 +1,156 @@
+package dev.hingepoint.svg.page;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Cuts a sheet into pages. Neighbouring pages share a strip, the overlap, with crosses that are on both: cross on cross, the pages fit. Each line goes only to the pages it
+ * touches, so the work grows with what is drawn, not with pages times lines.
+ */
+final class Tiling {
+    private static final double ARM = 3;
+
+    private final PrintOptions options;
+    private final Map<List<Integer>, Drawn> cells = new TreeMap<>((a, b) ->
+            a.get(0).equals(b.get(0)) ? a.get(1).compareTo(b.get(1)) : a.get(0).compareTo(b.get(0)));
+
+    private Tiling(PrintOptions options) {
+        this.options = options;
+    }
+
+    static List<Page> pages(Drawn sheet, PrintOptions options) {
+        return new Tiling(options).cut(sheet);
+    }
+
+    private List<Page> cut(Drawn sheet) {
+        Map<List<Integer>, List<Stroke>> strokes = new LinkedHashMap<>();
+        Map<List<Integer>, List<Text>> texts = new LinkedHashMap<>();
+        for (Stroke stroke : sheet.strokes()) {
+            for (List<Integer> cell : touched(stroke.bounds())) {
+                List<Stroke> clipped = Clipping.clipped(stroke, area(cell));
+                if (!clipped.isEmpty()) {
+                    strokes.computeIfAbsent(cell, any -> new ArrayList<>()).addAll(clipped);
+                }
+            }
+        }
+        for (Text text : sheet.texts()) {
+            for (List<Integer> cell : touched(text.bounds())) {
+                texts.computeIfAbsent(cell, any -> new ArrayList<>()).add(text);
+            }
+        }
+        strokes.forEach((cell, drawn) -> cells.put(cell, new Drawn(drawn, texts.getOrDefault(cell, List.of()))));
+        return cells.keySet().stream().map(this::page).toList();
+    }
+
+    private List<List<Integer>> touched(Box box) {
+        List<List<Integer>> touched = new ArrayList<>();
+        int firstRow = first(box.top(), options.stepDown(), options.printableHeight());
+        int firstColumn = first(box.left(), options.stepAcross(), options.printableWidth());
+        for (int row = firstRow; row * options.stepDown() <= box.bottom(); row++) {
+            for (int column = firstColumn; column * options.stepAcross() <= box.right(); column++) {
+                touched.add(List.of(row, column));
+            }
+        }
+        return touched;
+    }
+
+    private static int first(double from, double step, double size) {
+        return Math.max(0, (int) Math.ceil((from - size) / step));
+    }
+
+    /** The part of the sheet that a page shows. */
+    private Box area(List<Integer> cell) {
+        double left = cell.get(1) * options.stepAcross();
+        double top = cell.get(0) * options.stepDown();
+        return new Box(left, top, left + options.printableWidth(), top + options.printableHeight());
+    }
+
+    private Page page(List<Integer> cell) {
+        Box area = area(cell);
+        Motion toPage = Motion.shift(new Vector(options.margin() - area.left(), options.margin() - area.top()));
+        Drawn drawn = cells.get(cell).and(marks(cell, area)).moved(toPage);
+        return new Page(cell.get(0) + 1, cell.get(1) + 1, options.paper(), options.margin(), drawn);
+    }
+
+    /** The frame, the page's name, and two crosses in each overlap with a page that is there. */
+    private Drawn marks(List<Integer> cell, Box area) {
+        List<Stroke> strokes = new ArrayList<>();
+        List<Text> texts = new ArrayList<>();
+        strokes.add(Stroke.of(
+                Style.FRAME,
+                new Point(area.left(), area.top()),
+                new Point(area.right(), area.top()),
+                new Point(area.right(), area.bottom()),
+                new Point(area.left(), area.bottom()),
+                new Point(area.left(), area.top())));
+        String name = (cell.get(0) + 1) + "." + (cell.get(1) + 1);
+        texts.add(new Text(name, new Point(area.left() + 13, area.bottom() - 2.5), 5, 0));
+        int row = cell.get(0);
+        int column = cell.get(1);
+        double half = options.overlap() / 2;
+        double quarterDown = area.height() / 4;
+        double quarterAcross = area.width() / 4;
+        joins(
+                strokes,
+                texts,
+                List.of(row, column + 1),
+                area.right() - half,
+                area.top() + quarterDown,
+                0,
+                2 * quarterDown);
+        joins(
+                strokes,
+                texts,
+                List.of(row, column - 1),
+                area.left() + half,
+                area.top() + quarterDown,
+                0,
+                2 * quarterDown);
+        joins(
+                strokes,
+                texts,
+                List.of(row + 1, column),
+                area.left() + quarterAcross,
+                area.bottom() - half,
+                2 * quarterAcross,
+                0);
+        joins(
+                strokes,
+                texts,
+                List.of(row - 1, column),
+                area.left() + quarterAcross,
+                area.top() + half,
+                2 * quarterAcross,
+                0);
+        return new Drawn(strokes, texts);
+    }
+
+    private void joins(
+            List<Stroke> strokes,
+            List<Text> texts,
+            List<Integer> neighbour,
+            double x,
+            double y,
+            double across,
+            double down) {
+        if (!cells.containsKey(neighbour)) {
+            return;
+        }
+        for (Point at : List.of(new Point(x, y), new Point(x + across, y + down))) {
+            strokes.add(Stroke.of(Style.JOIN, new Point(at.x() - ARM, at.y()), new Point(at.x() + ARM, at.y())));
+            strokes.add(Stroke.of(Style.JOIN, new Point(at.x(), at.y() - ARM), new Point(at.x(), at.y() + ARM)));
+        }
+        String name = (neighbour.get(0) + 1) + "." + (neighbour.get(1) + 1);
+        double angle = across == 0 ? -StrictMath.PI / 2 : 0;
+        Point middle = new Point(x + across / 2, y + down / 2);
+        Vector half = Vector.ofAngle(angle).times(Type.width(name, 3) / 2);
+        texts.add(new Text(name, middle.minus(half).plus(Vector.ofAngle(angle).right()), 3, angle));
+    }
+}
