@@ -19,6 +19,8 @@ import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -132,21 +134,35 @@ public final class CuttingLine {
         return outer;
     }
 
-    /** Each notch on the cutting line, square to it, pointing in; two or three strokes side by side where it has a count. */
+    /**
+     * Each notch on the cutting line, square to its edge, pointing in; two or three strokes side by side where it has a count. A notch at a dart's
+     * leg lies in line with the leg.
+     */
     private static List<Line> notches(Piece piece, AllowancePlan plan, double outwards) {
         List<Line> strokes = new ArrayList<>();
         for (Notch notch : piece.marks(Notch.class).toList()) {
             Spot spot = piece.nearest(notch.at());
             Edge edge = piece.edge(spot.edge());
             Vector tangent = edge.path().tangent(spot.position());
-            Vector out = outwards > 0 ? tangent.left() : tangent.right();
+            Vector square = outwards > 0 ? tangent.left() : tangent.right();
+            Vector out = leg(piece, notch).orElse(square);
+            double width = plan.of(edge) / out.dot(square);
             for (int i = 0; i < notch.count(); i++) {
                 double aside = (i - (notch.count() - 1) / 2.0) * BETWEEN_STROKES;
-                Point on = spot.point().plus(out.times(plan.of(edge))).plus(tangent.times(aside));
+                Point on = spot.point().plus(out.times(width)).plus(tangent.times(aside));
                 strokes.add(new Line(on, on.minus(out.times(STROKE))));
             }
         }
         return strokes;
+    }
+
+    /** The direction out along the dart's leg that a notch stands at the end of. */
+    private static Optional<Vector> leg(Piece piece, Notch notch) {
+        return piece.marks(EdgeDart.class)
+                .flatMap(dart -> Stream.of(dart.mouthStart(), dart.mouthEnd())
+                        .filter(end -> end.isCloseTo(notch.at(), Tolerance.JOINING))
+                        .map(end -> end.minus(dart.tip()).unit()))
+                .findFirst();
     }
 
     /** Which way a dart is pressed, across its mouth: a unit vector along it. */

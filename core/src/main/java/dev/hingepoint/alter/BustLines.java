@@ -243,6 +243,14 @@ final class BustLines {
                 .orElseGet(this::onSideHalfWayToUnderarm);
     }
 
+    /** Whether a level ends in the drawn dart's mouth, where the seam is drawn anew and the paper's width says nothing. */
+    boolean endsInMouth(Level level) {
+        Point end = front.levelFrame(level.name()).outerEnd();
+        return dart.isPresent()
+                && end.minus(upperLegEnd()).dot(down) > 0
+                && lowerLegEnd().minus(end).dot(down) > 0;
+    }
+
     private boolean isAbove(Point one, Point other) {
         return other.minus(one).dot(down) > 0;
     }

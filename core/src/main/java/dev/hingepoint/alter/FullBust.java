@@ -217,8 +217,10 @@ final class FullBust implements Alteration {
             boolean isAtApex = Math.abs(depth) <= AT_APEX;
             if (kept.contains(level.name())) {
                 laws.add(Law.keepsWidth(front.name(), level.name(), 0.1));
-            } else if (isAtApex || depth > 0 && (kept.isEmpty() || KeptGirth.LEVELS.contains(level.name()))) {
-                laws.add(Law.changesWidth(front.name(), level.name(), spread, isAtApex ? 0.5 : 0.1));
+            } else if (isAtApex && !lines.endsInMouth(level)) {
+                laws.add(Law.changesWidthBeside(front.name(), dart, level.name(), spread, 0.5));
+            } else if (!isAtApex && depth > 0 && (kept.isEmpty() || KeptGirth.LEVELS.contains(level.name()))) {
+                laws.add(Law.changesWidth(front.name(), level.name(), spread, 0.1));
             }
         });
         laws.add(
@@ -245,15 +247,17 @@ final class FullBust implements Alteration {
     private static Altered notes(
             Altered altered, BustLines lines, double spread, BustDart dart, boolean asEase, List<String> kept) {
         String girth = Reason.millimetres(2 * spread);
-        String grown = String.join(
-                " and ",
-                KeptGirth.LEVELS.stream().filter(level -> !kept.contains(level)).toList());
+        List<String> grown =
+                KeptGirth.LEVELS.stream().filter(level -> !kept.contains(level)).toList();
+        String changed = (spread > 0 ? "grow" : "shrink") + (grown.size() == 1 ? "s" : "");
         Altered told = altered.withNote(Reason.millimetres(spread) + " each half front = " + girth + " round the body"
                 + (grown.isEmpty()
                         ? ""
-                        : "; the " + grown + " changes by " + girth
-                                + " too, so blend there only for what is still wanting"));
-        told = told.withNote("centre front grows by " + Reason.millimetres(lines.drop(spread)) + ", and the "
+                        : "; the " + String.join(" and ", grown) + " " + changed
+                                + " as much, so blend there only for what is still wanting"));
+        double drop = lines.drop(spread);
+        told = told.withNote("centre front is " + Reason.millimetres(Math.abs(drop))
+                + (drop > 0 ? " longer" : " shorter") + ", and the "
                 + (asEase ? "fullness in the side seam" : "side bust dart") + " is now "
                 + Reason.millimetres(dart.intake()));
         if (Math.abs(spread) > LARGE_SPREAD) {

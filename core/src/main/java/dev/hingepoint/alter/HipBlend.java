@@ -81,6 +81,9 @@ final class HipBlend implements Alteration {
             blended = blended.with(notched(paper.piece(), wanted));
             steps.addAll(paper.steps());
         }
+        for (EdgeRef[] pair : pairs(draft, blends.keySet().stream().toList())) {
+            blended = PairedNotches.shared(draft, blended, pair[0], pair[1]);
+        }
         Altered altered = new Altered(blended, amounts(options, wanted), steps, laws(draft, pieces, wanted), List.of());
         return notes(altered, draft, pieces, wanted);
     }

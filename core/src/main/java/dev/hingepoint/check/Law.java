@@ -61,6 +61,26 @@ public record Law(
                 tolerance);
     }
 
+    /**
+     * Makes the width of a piece at a level larger by so many mm, leaving out of account what a dart takes in: for a level that runs close by the
+     * dart's tip, before and after.
+     */
+    public static Law changesWidthBeside(String piece, String dart, String level, double by, double tolerance) {
+        return new Law(
+                "changes the width at the " + level + " by " + signed(by),
+                Where.inPiece(piece).mark(level),
+                (before, after) -> besideDart(before.piece(piece), dart, level) + by,
+                (before, after) -> besideDart(after.piece(piece), dart, level),
+                tolerance);
+    }
+
+    private static double besideDart(Piece piece, String dart, String level) {
+        double intake = piece.find(EdgeDart.class, dart)
+                .map(piece.levelFrame(level)::intakeOf)
+                .orElse(0.0);
+        return piece.width(level) + intake;
+    }
+
     /** Gives a piece at a level the width that another drawing has there. */
     public static Law takesWidth(String piece, String level, double width, double tolerance) {
         return new Law(

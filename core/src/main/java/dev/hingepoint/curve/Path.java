@@ -13,6 +13,8 @@ import java.util.stream.Stream;
  * Equality is of every control point, to the last bit; {@link #isCloseTo} compares with a tolerance.
  */
 public final class Path {
+    private static final double NEAR_JOINT = 1e-4;
+
     private final List<Segment> segments;
     private volatile double[] travelled;
 
@@ -130,8 +132,20 @@ public final class Path {
         while (i < segments.size() - 1 && distance > lengths[i + 1]) {
             i++;
         }
-        double t = segments.get(i).parameterAt(distance - lengths[i]);
-        return new Position(i, Math.min(1, Math.max(0, t)));
+        return snapped(i, segments.get(i).parameterAt(distance - lengths[i]));
+    }
+
+    /** A place computed to lie on a joint, give or take rounding, is the joint: no stretch then begins or ends with a sliver. */
+    private Position snapped(int segment, double t) {
+        Segment on = segments.get(segment);
+        double within = Math.min(1, Math.max(0, t));
+        if (within < NEAR_JOINT && on.at(within).isCloseTo(on.start(), Tolerance.LENGTH)) {
+            return new Position(segment, 0);
+        }
+        if (within > 1 - NEAR_JOINT && on.at(within).isCloseTo(on.end(), Tolerance.LENGTH)) {
+            return new Position(segment, 1);
+        }
+        return new Position(segment, within);
     }
 
     private double[] lengthsTravelled() {
@@ -246,7 +260,7 @@ public final class Path {
                 double t = segment.nearest(point);
                 double distance = segment.at(t).distanceTo(point);
                 if (distance < bestDistance) {
-                    best = new Position(i, t);
+                    best = snapped(i, t);
                     bestDistance = distance;
                 }
             }
@@ -266,8 +280,8 @@ public final class Path {
     public List<Position> crossings(Point origin, Vector direction) {
         return IntStream.range(0, segments.size())
                 .boxed()
-                .flatMap(i -> segments.get(i).crossings(origin, direction).stream()
-                        .map(t -> new Position(i, Math.min(1, Math.max(0, t)))))
+                .flatMap(i ->
+                        segments.get(i).crossings(origin, direction).stream().map(t -> snapped(i, t)))
                 .toList();
     }
 

@@ -6,7 +6,15 @@ import java.util.stream.IntStream;
 /** Stands one cubic in for a stretch of path, keeping both ends and both end tangents. */
 public final class Refit {
     private static final int SAMPLES = 48;
-    private static final int ROUNDS = 6;
+    private static final int ROUNDS = 60;
+    private static final double FIRST_DAMPING = 0.01;
+    private static final double SHORTEST_HANDLE = 0.02;
+
+    /** Sum of squares in mm2 at which the fit is as good as the last decimal of a drawing. */
+    private static final double GOOD_ENOUGH = SAMPLES * 1e-10;
+
+    /** Keeps the equations of a straight stretch, whose handles no distance depends on, solvable. */
+    private static final double TINY = 1e-12;
 
     private Refit() {}
 
@@ -53,37 +61,62 @@ public final class Refit {
                 .toList();
     }
 
+    /**
+     * The two handle lengths by Levenberg and Marquardt's method on the distances square to the curve: sliding along it costs
+     * nothing.
+     */
     private static Cubic leastSquares(Path stretch, Cubic first) {
         List<Point> points = samples(stretch);
-        Cubic fitted = first;
-        for (int round = 0; round < ROUNDS; round++) {
-            // normal equations for the two handle lengths, with each sample at its foot on the last fit
-            double aa = 0;
-            double ab = 0;
-            double bb = 0;
-            double ar = 0;
-            double br = 0;
-            for (Point point : points) {
-                double t = fitted.nearest(point);
-                double u = 1 - t;
-                Vector a = stretch.startTangent().times(3 * u * u * t);
-                Vector b = stretch.endTangent().times(-3 * u * t * t);
-                Point ends = stretch.start().towards(stretch.end(), t * t * (3 - 2 * t));
-                Vector rest = point.minus(ends);
-                aa += a.dot(a);
-                ab += a.dot(b);
-                bb += b.dot(b);
-                ar += a.dot(rest);
-                br += b.dot(rest);
+        Cubic best = first;
+        double least = squares(best, points);
+        double damping = FIRST_DAMPING;
+        for (int round = 0; round < ROUNDS && least > GOOD_ENOUGH; round++) {
+            Cubic next = stepped(stretch, best, points, damping);
+            double squares = squares(next, points);
+            if (squares < least) {
+                best = next;
+                least = squares;
+                damping /= 4;
+            } else {
+                damping *= 8;
             }
-            double det = aa * bb - ab * ab;
-            double atStart = (ar * bb - br * ab) / det;
-            double atEnd = (aa * br - ab * ar) / det;
-            if (!(atStart > 0 && atEnd > 0)) {
-                return first;
-            }
-            fitted = withHandles(stretch, atStart, atEnd);
         }
-        return fitted;
+        return best;
+    }
+
+    private static double squares(Cubic cubic, List<Point> points) {
+        return points.stream()
+                .mapToDouble(point -> cubic.at(cubic.nearest(point)).distanceTo(point))
+                .map(off -> off * off)
+                .sum();
+    }
+
+    private static Cubic stepped(Path stretch, Cubic fitted, List<Point> points, double damping) {
+        double aa = 0;
+        double ab = 0;
+        double bb = 0;
+        double ar = 0;
+        double br = 0;
+        for (Point point : points) {
+            double t = fitted.nearest(point);
+            double u = 1 - t;
+            Vector normal = fitted.tangent(t).left();
+            double a = 3 * u * u * t * stretch.startTangent().dot(normal);
+            double b = -3 * u * t * t * stretch.endTangent().dot(normal);
+            double off = point.minus(fitted.at(t)).dot(normal);
+            aa += a * a;
+            ab += a * b;
+            bb += b * b;
+            ar += a * off;
+            br += b * off;
+        }
+        aa += damping * aa + TINY;
+        bb += damping * bb + TINY;
+        double det = aa * bb - ab * ab;
+        double least = stretch.length() * SHORTEST_HANDLE;
+        double most = 2 * stretch.length();
+        double atStart = fitted.startHandle().distanceTo(fitted.start()) + (ar * bb - br * ab) / det;
+        double atEnd = fitted.endHandle().distanceTo(fitted.end()) + (aa * br - ab * ar) / det;
+        return withHandles(stretch, Math.max(least, Math.min(most, atStart)), Math.max(least, Math.min(most, atEnd)));
     }
 }

@@ -108,12 +108,15 @@ final class MarksAfterCut {
         if (gap.length() <= Tolerance.COINCIDENT) {
             return one.then(other);
         }
-        Vector outwards = one.endTangent();
-        Vector across =
-                grain.down().left().times(Math.signum(grain.down().left().dot(outwards)));
+        Vector down = grain.down();
+        Vector outwards = one.end().minus(one.start());
+        Vector across = down.left().times(Math.signum(down.left().dot(outwards)));
         double opened = gap.dot(across);
         if (opened < -Tolerance.COINCIDENT) {
-            return one.part(0, one.length() + opened / outwards.dot(across)).then(other);
+            List<Position> under = one.crossings(other.start(), down);
+            return under.isEmpty()
+                    ? one.then(other)
+                    : one.part(one.startPosition(), under.get(under.size() - 1)).then(other);
         }
         Point corner = one.end().plus(across.times(opened));
         boolean isLevel = corner.isCloseTo(one.end(), Tolerance.COINCIDENT)

@@ -108,7 +108,8 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
 
     @Override
     public Moved on(Piece piece) {
-        List<Edge> edges = piece.edges().stream().map(edge -> redrawn(edge)).toList();
+        List<Edge> edges =
+                meetingTheirNeighbours(piece.edges().stream().map(this::redrawn).toList());
         List<Mark> marks =
                 piece.marks().stream().map(mark -> onNewCourse(piece, mark)).toList();
         Piece result = piece.with(edges, marks);
@@ -123,6 +124,30 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
                 List.of(),
                 stretches.stream().map(Stretch::course).toList());
         return new Moved(result, PaperMap.STAY, step);
+    }
+
+    /** Edges that were not redrawn stay to the last bit: a redrawn neighbour's end is brought exactly to theirs. */
+    private List<Edge> meetingTheirNeighbours(List<Edge> edges) {
+        List<Edge> meeting = new ArrayList<>(edges);
+        for (int i = 0; i < edges.size(); i++) {
+            Edge before = edges.get((i + edges.size() - 1) % edges.size());
+            Edge after = edges.get((i + 1) % edges.size());
+            if (isRedrawn(edges.get(i))) {
+                Path path = edges.get(i).path();
+                if (!isRedrawn(before) && path.start().isCloseTo(before.path().end(), Tolerance.COINCIDENT)) {
+                    path = path.withStart(before.path().end());
+                }
+                if (!isRedrawn(after) && path.end().isCloseTo(after.path().start(), Tolerance.COINCIDENT)) {
+                    path = path.withEnd(after.path().start());
+                }
+                meeting.set(i, edges.get(i).with(path));
+            }
+        }
+        return meeting;
+    }
+
+    private boolean isRedrawn(Edge edge) {
+        return stretches.stream().anyMatch(stretch -> stretch.edge().equals(edge.name()));
     }
 
     private Edge redrawn(Edge edge) {

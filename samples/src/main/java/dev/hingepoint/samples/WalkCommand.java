@@ -60,9 +60,13 @@ final class WalkCommand implements Callable<Integer> {
     }
 
     private static String difference(Walked seam) {
-        String eased = seam.seam().easeTo() > 0 || seam.seam().easeFrom() < 0 ? " to ease in" : " longer";
-        return Math.abs(seam.difference()) < 0.05
-                ? "equal"
-                : Reason.millimetres(Math.rint(seam.difference() * 10) / 10) + eased;
+        double difference = Math.rint(seam.difference() * 10) / 10;
+        if (difference == 0) {
+            return "equal";
+        }
+        boolean isEased = seam.seam().easeTo() > 0 || seam.seam().easeFrom() < 0;
+        return Reason.millimetres(Math.abs(difference))
+                + (difference > 0 ? " longer on the first side" : " shorter on the first side")
+                + (isEased ? ", eased in" : "");
     }
 }

@@ -1,0 +1,81 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Notch;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.SewnEdge;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Notches of one name on two side seams that are sewn together: what they miss each other by after a blend, more than before it, each takes half of. */
+final class PairedNotches {
+    private PairedNotches() {}
+
+    static Draft shared(Draft before, Draft after, EdgeRef one, EdgeRef other) {
+        Map<String, Double> was = below(before.piece(one.piece()), one.edge());
+        Map<String, Double> wasOther = below(before.piece(other.piece()), other.edge());
+        Map<String, Double> is = below(after.piece(one.piece()), one.edge());
+        Map<String, Double> isOther = below(after.piece(other.piece()), other.edge());
+        Draft draft = after;
+        for (String name : is.keySet()) {
+            if (isOther.containsKey(name)) {
+                double allowed =
+                        was.containsKey(name) && wasOther.containsKey(name) ? was.get(name) - wasOther.get(name) : 0;
+                double half = (is.get(name) - isOther.get(name) - allowed) / 2;
+                draft = draft.with(
+                        slid(draft.piece(one.piece()), one.edge(), name, is.get(name) - half),
+                        slid(draft.piece(other.piece()), other.edge(), name, isOther.get(name) + half));
+            }
+        }
+        return draft;
+    }
+
+    /** How far in mm of sewn length each notch of an edge lies below its upper end. */
+    private static Map<String, Double> below(Piece piece, String edge) {
+        Path drawn = piece.edge(edge).path();
+        SewnEdge sewn = piece.sewn(edge);
+        boolean isDownwards = piece.downwards(edge) == drawn;
+        Map<String, Double> below = new LinkedHashMap<>();
+        piece.marks(Notch.class)
+                .filter(notch -> drawn.distanceTo(notch.at()) <= Tolerance.JOINING)
+                .forEach(notch -> {
+                    double along = sewn.distanceAlong(drawn.nearest(notch.at()));
+                    below.put(notch.name(), isDownwards ? along : sewn.length() - along);
+                });
+        return below;
+    }
+
+    private static Piece slid(Piece piece, String edge, String name, double below) {
+        Path drawn = piece.edge(edge).path();
+        SewnEdge sewn = piece.sewn(edge);
+        double along = piece.downwards(edge) == drawn ? below : sewn.length() - below;
+        Position to = sewn.positionAt(Math.min(sewn.length(), Math.max(0, along)));
+        return piece.withMarksChanged(mark -> isOn(mark, name, drawn) ? slid((Notch) mark, drawn, to) : mark);
+    }
+
+    private static boolean isOn(Mark mark, String name, Path edge) {
+        return mark instanceof Notch notch
+                && notch.name().equals(name)
+                && edge.distanceTo(notch.at()) <= Tolerance.JOINING;
+    }
+
+    private static Notch slid(Notch notch, Path edge, Position to) {
+        Vector shift = edge.at(to).minus(notch.at());
+        boolean stays = shift.length() <= Tolerance.COINCIDENT;
+        return stays
+                ? notch
+                : new Notch(
+                        notch.name(),
+                        notch.count(),
+                        new Line(
+                                notch.line().start().plus(shift),
+                                notch.line().end().plus(shift)));
+    }
+}

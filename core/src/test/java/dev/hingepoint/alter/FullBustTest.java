@@ -1,0 +1,204 @@
+package dev.hingepoint.alter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.Refusal;
+import dev.hingepoint.check.SeamWalk;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.move.Cut;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Place;
+import dev.hingepoint.pattern.TestPatterns;
+import dev.hingepoint.pattern.TestPatterns.Shape;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every "afterwards" of the full bust, measured with JTS on random dresses; the table of closed forms on straight paper. */
+class FullBustTest {
+    private static final double INCH = 25.4;
+
+    @Provide
+    Arbitrary<Shape> shapes() {
+        return TestPatterns.shapes();
+    }
+
+    private static AlterationRequest request(Object... options) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (int i = 0; i < options.length; i += 2) {
+            map.put((String) options[i], options[i + 1]);
+        }
+        return new AlterationRequest("full bust", map);
+    }
+
+    /** Derived: the table of the project's alteration notes, a = 3 in, b = 4 in, no dart drawn, side seam 4 1/2 in from the apex. */
+    @ParameterizedTest
+    @CsvSource({"0.50, 6.8699, 0.3301, 0.5392", "0.75, 10.1262, 0.4651, 0.7943", "1.00, 13.2917, 0.5826, 1.0416"})
+    void onStraightPaperTheTableHolds(double spread, double degrees, double drop, double intake) {
+        BustLines lines = new BustLines(TestPatterns.straightFront(3, 4, Optional.empty()));
+        assertEquals(degrees, StrictMath.toDegrees(lines.turn(spread * INCH)), 5e-5);
+        assertEquals(drop, lines.drop(spread * INCH) / INCH, 5e-5);
+        double radius = 4.5 * INCH;
+        double opened = 2 * radius * StrictMath.sin(lines.turn(spread * INCH) / 2);
+        assertEquals(intake, opened / INCH, 5e-5);
+    }
+
+    /** Derived, the table's last line: closing by half an inch. */
+    @Test
+    void onStraightPaperTheSmallBustOfTheTableHolds() {
+        BustLines lines = new BustLines(TestPatterns.straightFront(3, 4, Optional.of(40.0)));
+        assertEquals(-7.5571, StrictMath.toDegrees(lines.turn(-0.5 * INCH)), 5e-5);
+        assertEquals(-0.4293, lines.drop(-0.5 * INCH) / INCH, 5e-5);
+        double closed = 2 * 4.5 * INCH * StrictMath.sin(-lines.turn(-0.5 * INCH) / 2);
+        assertEquals(0.5931, closed / INCH, 5e-5);
+    }
+
+    @Property(seed = "111", tries = 150)
+    void theFrontGrowsByTheSpreadAndKeepsTheRest(
+            @ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 5, max = 30) double spread) {
+        Draft before = TestPatterns.dress(shape).in("40");
+        Altered altered = Catalogue.alter(before, request("spread", spread + " mm"));
+        Piece old = before.piece("front");
+        Piece front = altered.draft().piece("front");
+        assertEquals(old.edge("neckline"), front.edge("neckline"));
+        assertEquals(old.edge("shoulder"), front.edge("shoulder"));
+        assertEquals(Measured.sewn(old, "armhole"), Measured.sewn(front, "armhole"), 0.3);
+        double drop = new BustLines(old).drop(spread);
+        assertEquals(Measured.sewn(old, "centre front") + drop, Measured.sewn(front, "centre front"), 0.05);
+        if (!new BustLines(old).endsInMouth(old.find(Level.class, "bust").orElseThrow())) {
+            assertEquals(paperAtBust(old) + spread, paperAtBust(front), 0.5);
+        }
+        assertEquals(old.width("waist") + spread, front.width("waist"), 0.1);
+        assertEquals(old.width("hip") + spread, front.width("hip"), 0.1);
+        assertEquals(Measured.sewn(old, "side seam"), Measured.sewn(front, "side seam"), 0.1);
+        EdgeDart dart = front.find(EdgeDart.class, "side bust dart").orElseThrow();
+        assertEquals(dart.first().length(), dart.second().length(), 0.01);
+        assertEquals(before.piece("back"), altered.draft().piece("back"));
+        assertTrue(SeamWalk.all(altered.draft()).get(0).lengthMatches());
+    }
+
+    /** The paper's width at the bust, which runs close by the dart's tip, less what the waist dart takes. */
+    private static double paperAtBust(Piece piece) {
+        return piece.levelFrame("bust").paperWidth();
+    }
+
+    @Property(seed = "112", tries = 60)
+    void girthIsTwiceTheSpread(@ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 5, max = 30) double spread) {
+        Draft before = TestPatterns.dress(shape).in("40");
+        Draft bySpread =
+                Catalogue.alter(before, request("spread", spread + " mm")).draft();
+        Draft byGirth = Catalogue.alter(before, request("girth", "+" + 2 * spread + " mm"))
+                .draft();
+        assertEquals(
+                0,
+                Measured.apart(
+                        bySpread.piece("front").outline(),
+                        byGirth.piece("front").outline()),
+                1e-6);
+    }
+
+    @Property(seed = "113", tries = 100)
+    void aSmallBustClosesTheDartAtMostToNothing(
+            @ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 2, max = 40) double closing) {
+        Assume.that(shape.bustDart());
+        Draft before = TestPatterns.dress(shape).in("40");
+        Piece old = before.piece("front");
+        try {
+            Piece front = Catalogue.alter(before, request("spread", "-" + closing + " mm"))
+                    .draft()
+                    .piece("front");
+            assertEquals(old.width("waist") - closing, front.width("waist"), 0.1);
+            assertEquals(old.width("hip") - closing, front.width("hip"), 0.1);
+            assertEquals(Measured.sewn(old, "side seam"), Measured.sewn(front, "side seam"), 0.1);
+            double intake = front.find(EdgeDart.class, "side bust dart")
+                    .map(EdgeDart::intake)
+                    .orElse(0.0);
+            assertTrue(intake < 30, "the dart takes less: " + intake);
+        } catch (Refusal refusal) {
+            double limit = -refusal.reason().limit().orElseThrow();
+            assertTrue(closing > limit, closing + " is within " + limit);
+            Catalogue.alter(before, request("spread", "-" + 0.95 * limit + " mm"));
+        }
+    }
+
+    @Property(seed = "114", tries = 80)
+    void keptGirthsDoNotGrow(@ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 8, max = 25) double spread) {
+        Draft before = TestPatterns.dress(shape).in("40");
+        for (String keep : List.of("waist", "hip", "both")) {
+            Piece old = before.piece("front");
+            Piece front = Catalogue.alter(before, request("spread", spread + " mm", "keep", keep))
+                    .draft()
+                    .piece("front");
+            assertEquals(old.width("waist") + (keep.equals("hip") ? spread : 0), front.width("waist"), 0.1);
+            assertEquals(old.width("hip") + (keep.equals("waist") ? spread : 0), front.width("hip"), 0.1);
+            assertEquals(Measured.sewn(before.piece("back"), "side seam"), Measured.sewn(front, "side seam"), 0.5);
+        }
+    }
+
+    @Test
+    void asEaseTheFullnessStaysBetweenTwoNotchesAndTheSeamSaysSo() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, false, false, 0);
+        Draft before = TestPatterns.dress(shape).in("40");
+        Altered altered = Catalogue.alter(before, request("spread", "6 mm", "dart", "ease"));
+        double intake = new BustLines(before.piece("front")).intake(6);
+        Piece front = altered.draft().piece("front");
+        assertTrue(front.marks(EdgeDart.class).findAny().isEmpty());
+        assertEquals(
+                Measured.sewn(before.piece("front"), "side seam") + intake, Measured.sewn(front, "side seam"), 0.3);
+        var walked = SeamWalk.all(altered.draft()).get(0);
+        assertTrue(walked.lengthMatches());
+        assertEquals(intake, walked.seam().easeTo(), 1e-9);
+        Refusal tooMuch =
+                assertThrows(Refusal.class, () -> Catalogue.alter(before, request("spread", "20 mm", "dart", "ease")));
+        double fits = tooMuch.reason().limit().orElseThrow();
+        Catalogue.alter(before, request("spread", fits - 0.01 + " mm", "dart", "ease"));
+    }
+
+    /** Untrued, s and then -s along the same cuts gives the same outline. */
+    @Property(seed = "115", tries = 60)
+    void cutApartAndClosedAgainItIsTheSameOutline(
+            @ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 5, max = 30) double spread) {
+        Assume.that(!shape.bustDart());
+        Piece old = TestPatterns.dress(shape).in("40").piece("front");
+        BustLines lines = new BustLines(old);
+        Cut there = lines.cut(spread);
+        Piece opened = there.on(old).piece();
+        Place lower = Place.corner("side seam", "hem");
+        Place upper = Place.corner("armhole", "side seam");
+        Place strip = Place.corner("hem", "centre front");
+        // the same slashes as they lie now on the parts that moved
+        var side = lines.lowerSide(spread);
+        var down = dev.hingepoint.curve.Motion.shift(lines.down().times(lines.drop(spread)));
+        List<Path> slashes = there.lines();
+        Path a = slashes.get(0).moved(side);
+        Path b = Path.through(a.start(), lines.hinge());
+        Path c = slashes.get(2).moved(side);
+        Path d = Path.through(
+                slashes.get(3).moved(side).start(), down.of(slashes.get(3).end()));
+        Cut back = Cut.along("back", a, b.withStart(a.start()), c.withEnd(a.start()), d)
+                .moving(lower, side.inverse())
+                .moving(upper, lines.upperSide(spread).inverse())
+                .moving(strip, down.inverse());
+        Piece closed = back.on(opened).piece();
+        for (String edge : List.of("neckline", "shoulder", "armhole", "side seam", "hem", "centre front")) {
+            assertEquals(
+                    0, Measured.apart(old.edge(edge).path(), closed.edge(edge).path()), 1e-9, edge);
+        }
+    }
+}

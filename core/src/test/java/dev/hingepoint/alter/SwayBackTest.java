@@ -1,0 +1,175 @@
+package dev.hingepoint.alter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.DoublePointedDart;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.TestPatterns;
+import dev.hingepoint.pattern.TestPatterns.Shape;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+/** Every "afterwards" of the sway back, measured with JTS on random dresses; closed forms on straight paper. */
+class SwayBackTest {
+    @Provide
+    Arbitrary<Shape> shapes() {
+        return TestPatterns.shapes();
+    }
+
+    private static AlterationRequest request(Object... options) {
+        Map<String, Object> map = new java.util.LinkedHashMap<>();
+        for (int i = 0; i < options.length; i += 2) {
+            map.put((String) options[i], options[i + 1]);
+        }
+        return new AlterationRequest("sway back", map);
+    }
+
+    private static boolean isFold(Shape shape) {
+        return shape.foldedBack();
+    }
+
+    @Property(seed = "101", tries = 150)
+    void aWedgeShortensCentreBackAndNothingElse(
+            @ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 6, max = 25) double wedge) {
+        Assume.that(!isFold(shape));
+        Draft before = TestPatterns.dress(shape).in("40");
+        Draft after = Catalogue.alter(before, request("wedge", wedge + " mm")).draft();
+        Piece old = before.piece("back");
+        Piece back = after.piece("back");
+        assertEquals(Measured.sewn(old, "centre back") - wedge, Measured.sewn(back, "centre back"), 0.3);
+        assertEquals(Measured.sewn(old, "side seam"), Measured.sewn(back, "side seam"), 0.3);
+        for (String edge : List.of("neckline", "shoulder", "armhole")) {
+            assertEquals(old.edge(edge), back.edge(edge));
+        }
+        for (Level level : old.marks(Level.class).toList()) {
+            assertEquals(old.width(level.name()), back.width(level.name()), 0.5);
+        }
+        assertEquals(before.piece("front"), after.piece("front"));
+        back.marks(DoublePointedDart.class)
+                .forEach(dart ->
+                        assertEquals(dart.first().length(), dart.second().length(), 1e-6));
+        assertEquals(old.isClockwise(), back.isClockwise());
+    }
+
+    @Property(seed = "102", tries = 100)
+    void atTheShoulderAFoldStaysStraight(
+            @ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 6, max = 25) double wedge) {
+        Assume.that(isFold(shape));
+        Draft before = TestPatterns.dress(shape).in("40");
+        Draft after = Catalogue.alter(before, request("wedge", wedge + " mm")).draft();
+        Piece old = before.piece("back");
+        Piece back = after.piece("back");
+        assertEquals(Measured.sewn(old, "centre back") - wedge, Measured.sewn(back, "centre back"), 0.05);
+        assertEquals(back.edge("centre back").path().length(), straight(back), 1e-9);
+        assertEquals(Measured.sewn(old, "shoulder"), Measured.sewn(back, "shoulder"), 0.1);
+        for (String edge : List.of("armhole", "side seam", "hem")) {
+            assertEquals(old.edge(edge), back.edge(edge));
+        }
+        for (Level level : old.marks(Level.class).toList()) {
+            assertEquals(old.width(level.name()), back.width(level.name()), 1e-6);
+        }
+        // square to the fold still, and the same angle to the shoulder
+        assertEquals(corner(old, "centre back", "neckline"), corner(back, "centre back", "neckline"), 1e-9);
+        assertEquals(corner(old, "neckline", "shoulder"), corner(back, "neckline", "shoulder"), 1e-9);
+    }
+
+    private static double straight(Piece back) {
+        Edge fold = back.edge("centre back");
+        return fold.path().start().distanceTo(fold.path().end());
+    }
+
+    private static double corner(Piece piece, String edge, String neighbour) {
+        return Math.abs(piece.from(edge, neighbour)
+                .startTangent()
+                .angleTo(piece.from(neighbour, edge).startTangent()));
+    }
+
+    @Property(seed = "103", tries = 100)
+    void aKeptFoldStaysOneStraightLine(
+            @ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 6, max = 20) double wedge) {
+        Assume.that(isFold(shape));
+        Draft before = TestPatterns.dress(shape).in("40");
+        Draft after = Catalogue.alter(before, request("wedge", wedge + " mm", "method", "wedge", "keep fold", true))
+                .draft();
+        Piece old = before.piece("back");
+        Piece back = after.piece("back");
+        assertEquals(back.edge("centre back").path().length(), straight(back), 1e-6);
+        assertEquals(Measured.sewn(old, "centre back") - wedge, Measured.sewn(back, "centre back"), 0.1);
+        assertEquals(Measured.sewn(old, "side seam"), Measured.sewn(back, "side seam"), 0.1);
+        for (Level level : old.marks(Level.class).toList()) {
+            assertEquals(old.width(level.name()), back.width(level.name()), 0.5);
+        }
+        // the hem leaves the fold square for 20 mm
+        var hem = back.from("hem", "centre back");
+        double quarter = Math.abs(back.from("centre back", "hem").startTangent().angleTo(hem.startTangent()));
+        assertEquals(StrictMath.PI / 2, quarter, StrictMath.toRadians(0.5));
+        assertEquals(0, hem.startTangent().angleTo(hem.tangent(hem.positionAt(20))), StrictMath.toRadians(0.5));
+    }
+
+    /** Derived: W = 9 in, d = 0.75 in, equal legs: the part below turns by 4.7719 degrees; the paper removed is 3.375 square inches. */
+    @Test
+    void onStraightPaperTheAngleIsTwiceTheArcTangent() {
+        Piece back = TestPatterns.straightBack(9 * 25.4, 1000, 400);
+        Altered altered = Catalogue.alter(TestPatterns.of(back).in("40"), request("wedge", "3/4 in"));
+        Step cut = altered.steps().get(0);
+        Step.Part below = cut.parts().stream()
+                .filter(part -> !part.isFolded())
+                .findFirst()
+                .orElseThrow();
+        assertEquals(4.7719, StrictMath.toDegrees(Math.abs(below.motion().angle())), 5e-5);
+        Step.Part wedge =
+                cut.parts().stream().filter(Step.Part::isFolded).findFirst().orElseThrow();
+        double area = dev.hingepoint.pattern.JtsBridge.polygon(wedge.outline().flatten(0.01))
+                .getArea();
+        assertEquals(3.375, area / (25.4 * 25.4), 1e-9);
+    }
+
+    /** The level at the line becomes longer by w squared over 8r. */
+    @Test
+    void onStraightPaperTheWaistGrowsByAHair() {
+        Piece back = TestPatterns.straightBack(225, 1000, 400);
+        Altered altered = Catalogue.alter(TestPatterns.of(back).in("40"), request("wedge", "25 mm"));
+        Piece cut = altered.steps().get(0).after();
+        assertEquals(225 + 25 * 25 / (8 * 225.0), cut.width("waist"), 1e-3);
+    }
+
+    @Test
+    void aNotchStaysAtItsPointOfTheCloth() {
+        Piece back = TestPatterns.straightBack(225, 1000, 400);
+        Piece after = Catalogue.alter(TestPatterns.of(back).in("40"), request("wedge", "12 mm"))
+                .draft()
+                .piece("back");
+        var notch = after.marks(dev.hingepoint.pattern.Notch.class).findFirst().orElseThrow();
+        var side = after.downwards("side seam");
+        assertEquals(250 + 80, side.distanceAlong(side.nearest(notch.at())), 0.2);
+        assertTrue(notch.at().x() < 224.5, "the part below has swung in: " + notch.at());
+    }
+
+    @Test
+    void whatCannotBeIsRefusedWithTheLargestThatWouldWork() {
+        Draft back = TestPatterns.of(TestPatterns.straightBack(225, 1000, 400)).in("40");
+        Refusal wide = assertThrows(Refusal.class, () -> Catalogue.alter(back, request("wedge", "900 mm")));
+        assertEquals(800, wide.reason().limit().orElseThrow(), 1e-6);
+        assertThrows(Refusal.class, () -> Catalogue.alter(back, request("wedge", "-5 mm")));
+        assertThrows(Refusal.class, () -> Catalogue.alter(back, request("wedge", "12 mm", "at", "knee")));
+        assertThrows(Refusal.class, () -> Catalogue.alter(back, request("wedge", "12 mm", "keep fold", true)));
+        Refusal broken = assertThrows(Refusal.class, () -> Catalogue.alter(back, request("wedge", "120 mm")));
+        assertTrue(broken.reason() instanceof Reason.BrokenLaw);
+    }
+}

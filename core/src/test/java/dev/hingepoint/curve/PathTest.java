@@ -1,0 +1,95 @@
+package dev.hingepoint.curve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+class PathTest {
+    @Provide
+    Arbitrary<Path> paths() {
+        return Curves.paths();
+    }
+
+    @Provide
+    Arbitrary<Cubic> smooth() {
+        return Curves.smooth();
+    }
+
+    @Provide
+    Arbitrary<Motion> rigidMotions() {
+        return Curves.rigidMotions();
+    }
+
+    @Provide
+    Arbitrary<Point> points() {
+        return Curves.points();
+    }
+
+    @Test
+    void aPathWithAGapIsRefused() {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Path.of(new Line(new Point(0, 0), new Point(1, 0)), new Line(new Point(1, 1), new Point(2, 0))));
+    }
+
+    @Property(seed = "11")
+    void movingRigidlyChangesNoLength(@ForAll("paths") Path path, @ForAll("rigidMotions") Motion motion) {
+        assertEquals(path.length(), path.moved(motion).length(), 1e-7);
+    }
+
+    @Property(seed = "12")
+    void movingBackGivesTheSamePath(@ForAll("paths") Path path, @ForAll("rigidMotions") Motion motion) {
+        List<Point> before = path.controlPoints().toList();
+        List<Point> after =
+                path.moved(motion).moved(motion.inverse()).controlPoints().toList();
+        for (int i = 0; i < before.size(); i++) {
+            assertEquals(0, before.get(i).distanceTo(after.get(i)), 1e-9);
+        }
+    }
+
+    @Property(seed = "13")
+    void reversingTwiceIsTheSamePath(@ForAll("paths") Path path) {
+        assertEquals(path, path.reversed().reversed());
+        assertEquals(path.length(), path.reversed().length(), 1e-8);
+    }
+
+    @Property(seed = "14")
+    void partsAddUpAndMeet(@ForAll("paths") Path path, @ForAll @DoubleRange(min = 0.02, max = 0.98) double fraction) {
+        double at = fraction * path.length();
+        Path first = path.part(0, at);
+        Path second = path.part(at, path.length());
+        assertEquals(at, first.length(), 1e-7);
+        assertEquals(path.length(), first.length() + second.length(), 1e-7);
+        assertEquals(first.end(), second.start());
+    }
+
+    @Property(seed = "15")
+    void distanceAlongUndoesPositionAt(@ForAll("paths") Path path, @ForAll @DoubleRange(max = 1) double fraction) {
+        double at = fraction * path.length();
+        assertEquals(at, path.distanceAlong(path.positionAt(at)), 1e-7);
+    }
+
+    @Property(seed = "16")
+    void noFlattenedPointIsNearerThanTheNearest(@ForAll("paths") Path path, @ForAll("points") Point point) {
+        double nearest = path.distanceTo(point);
+        path.flatten(1).forEach(on -> assertTrue(on.distanceTo(point) >= nearest - 1e-9));
+    }
+
+    @Property(seed = "17")
+    void runningOnReachesTheLengthAskedFor(
+            @ForAll("smooth") Cubic cubic, @ForAll @DoubleRange(min = -3, max = 20) double longer) {
+        Path path = Path.of(cubic);
+        double wanted = path.length() + longer;
+        Path changed = path.withLength(wanted);
+        assertEquals(wanted, changed.length(), 1e-6);
+        assertEquals(path.start(), changed.start());
+    }
+}
