@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Writes pages/1.1.svg, pages/1.2.svg, ... and map.svg, which shows how the pages go together.",
-            "Print the first page alone first, at 100 %, and measure its squares before you cut.",
+            "Print the first page alone first, at 100 %%, and measure its squares before you cut.",
             "",
             "Example: hingepoint print altered/altered.yaml --size 40 --paper a4 --out altered"
         })

@@ -27,6 +27,7 @@ import java.util.stream.IntStream;
 /** Gathers one piece of a drawing, edge by edge and mark by mark, in millimetres. */
 final class PieceReader {
     private static final double POINT_RADIUS = 3;
+    private static final List<String> KINDS = List.of("level", "grain", "dart", "notch", "line", "point");
 
     private final Element group;
     private final String name;
@@ -93,6 +94,10 @@ final class PieceReader {
 
     private Mark mark(Element element, Motion motion) {
         String kind = element.words("data-mark").orElse("");
+        if (!KINDS.contains(kind)) {
+            throw new IllegalArgumentException(
+                    "data-mark must be " + String.join(", ", KINDS) + ", not '" + kind + "'");
+        }
         String mark = element.words("data-name").orElse("");
         if (mark.isEmpty() && !kind.equals("grain")) {
             throw new IllegalArgumentException("the mark needs a data-name");
@@ -103,10 +108,7 @@ final class PieceReader {
             case "dart" -> dart(mark, subpath(element), motion);
             case "notch" -> new Notch(mark, count(element), straight(element, motion));
             case "line" -> new DrawnLine(mark, moved(subpath(element).path(), motion));
-            case "point" -> point(mark, element, motion);
-            default ->
-                throw new IllegalArgumentException(
-                        "data-mark must be level, grain, dart, notch, line or point, not '" + kind + "'");
+            default -> point(mark, element, motion);
         };
     }
 

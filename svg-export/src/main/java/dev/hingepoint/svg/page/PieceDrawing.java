@@ -28,6 +28,10 @@ final class PieceDrawing {
     private static final double ARROW = 6;
     private static final double CROSS = 5;
     private static final double SMALL = 3.5;
+
+    /** How far in mm words keep from the line they stand beside. */
+    private static final double BESIDE = 1.3;
+
     private static final double[] LABEL_SIZES = {5.5, 4.8, 4.2, 3.6, 3, 2.5, 2};
     private static final double LINE_SPACING = 1.3;
     private static final double SEARCH_STEP = 6;
@@ -199,9 +203,9 @@ final class PieceDrawing {
                     double angle = StrictMath.atan2(reading.y(), reading.x());
                     double half = Type.width(words, SMALL) / 2;
                     Point start = path.at(position).minus(reading.times(half));
-                    return Stream.of(1.6, -1.4 - SMALL * 0.75)
-                            .map(above -> List.of(new Text(
-                                    words, start.plus(reading.left().times(above + 0.25 * SMALL)), SMALL, angle)));
+                    return Stream.of(BESIDE + Text.BELOW * SMALL, -BESIDE - Text.ABOVE * SMALL)
+                            .map(above -> List.of(
+                                    new Text(words, start.plus(reading.left().times(above)), SMALL, angle)));
                 });
         free.place(candidates).ifPresent(texts::addAll);
     }

@@ -15,9 +15,9 @@ import java.util.List;
  */
 public record Text(String words, Point at, double size, double angle) {
     /** How much of the em stands above the base line, and hangs below it. */
-    private static final double ABOVE = 0.75;
+    static final double ABOVE = 0.75;
 
-    private static final double BELOW = 0.22;
+    static final double BELOW = 0.22;
 
     /** Width in mm, as the shipped font sets it. */
     public double width() {

@@ -1,0 +1,207 @@
+package dev.hingepoint.samples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.svg.file.PatternFiles;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The program as a person calls it: exit codes, what it prints, what it writes. */
+class HingepointTest {
+    private static final Path PATTERNS = Path.of("patterns");
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        return Hingepoint.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+    }
+
+    private Path order(String alterations) throws IOException {
+        for (String name : new String[] {"larkfield.svg", "larkfield.yaml", "shell.svg", "shell.yaml"}) {
+            Files.copy(PATTERNS.resolve(name), folder.resolve(name));
+        }
+        return Files.writeString(
+                folder.resolve("order.yaml"), "pattern: larkfield.yaml\nsize: \"40\"\nalterations:\n" + alterations);
+    }
+
+    @Test
+    void altersWalksAndPrintsTheConcertDress() throws IOException {
+        assertEquals(
+                0,
+                run("alter", PATTERNS.resolve("concert-order.yaml").toString(), "--out", folder.toString()),
+                err.toString());
+        assertTrue(out.toString().contains("toile"));
+        Pattern before = PatternFiles.read(PATTERNS.resolve("larkfield.yaml")).pattern();
+        Pattern after = PatternFiles.read(folder.resolve("altered.yaml")).pattern();
+        for (Piece piece : before.nest()) {
+            Piece now = after.nest().stream()
+                    .filter(piece::isSamePieceAs)
+                    .findFirst()
+                    .orElseThrow();
+            boolean isAltered = piece.size().equals("40") && !piece.name().equals("sleeve");
+            assertEquals(isAltered, !now.equals(piece), piece.toString());
+        }
+        Draft old = before.in("40");
+        Draft now = after.in("40");
+        assertEquals(
+                old.piece("back").sewnLength("centre back") - 12,
+                now.piece("back").sewnLength("centre back"),
+                0.3);
+        assertEquals(before.in("44").girth("hip"), now.girth("hip"), 0.5);
+        assertEquals(old.girth("bust") + 40, now.girth("bust"), 1);
+        assertTrue(Files.readString(folder.resolve("ledger.json")).contains("\"amounts\": {\"wedge\": 12"));
+
+        assertEquals(0, run("walk", folder.resolve("altered.yaml").toString(), "--size", "40"), out.toString());
+        assertEquals(
+                0, run("print", folder.resolve("altered.yaml").toString(), "--size", "40", "--out", folder.toString()));
+        assertTrue(Files.exists(folder.resolve("pages/1.1.svg")));
+        assertTrue(Files.exists(folder.resolve("map.svg")));
+        assertEquals("", err.toString());
+    }
+
+    @Test
+    void theSameOrderGivesTheSameBytes() throws IOException {
+        Path one = folder.resolve("one");
+        Path other = folder.resolve("other");
+        run("alter", PATTERNS.resolve("concert-order.yaml").toString(), "--out", one.toString());
+        run("alter", PATTERNS.resolve("concert-order.yaml").toString(), "--out", other.toString());
+        for (String name : new String[] {"altered.svg", "altered.yaml", "ledger.json"}) {
+            assertEquals(Files.readString(one.resolve(name)), Files.readString(other.resolve(name)));
+        }
+    }
+
+    @Test
+    void anAlteredPatternCanBeAlteredAgain() throws IOException {
+        run("alter", PATTERNS.resolve("concert-order.yaml").toString(), "--out", folder.toString());
+        Path again = Files.writeString(
+                folder.resolve("again.yaml"),
+                "pattern: altered.yaml\nsize: \"40\"\nalterations:\n  - hip blend: {waist: +20 mm}\n");
+        assertEquals(
+                0,
+                run("alter", again.toString(), "--out", folder.resolve("twice").toString()),
+                err.toString());
+        var altered = PatternFiles.read(folder.resolve("twice/altered.yaml"))
+                .pattern()
+                .card()
+                .altered()
+                .orElseThrow();
+        assertEquals(4, altered.alterations().size());
+    }
+
+    /** Refused: exit 2, one line that says why, nothing written. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "  - sway back: {wedge: 3000 mm} | largest",
+                "  - sway back: {wedge: -12 mm} | more than 0",
+                "  - sway back: {wedge: about a thumb} | length",
+                "  - sway back: {depth: 12 mm} | option",
+                "  - sway back: {wedge: 12 mm, at: knee} | level",
+                "  - full bust: {spread: 20 mm, girth: +40 mm} | one amount",
+                "  - full bust: {spread: -200 mm} | largest",
+                "  - full bust: {spread: 20 mm, dart: ease} | largest",
+                "  - full bust: {spread: 900 mm} | largest",
+                "  - hip blend: {hip: 44} | quotes",
+                "  - hip blend: {hip: \"99\"} | size",
+                "  - hip blend: {bust: \"44\"} | armhole",
+                "  - hip blend: {} | amount",
+                "  - tuck: {by: 3 mm} | no alteration",
+                "  - full bust | list of names",
+                "'' | alterations"
+            })
+    void whatCannotBeDoneIsRefused(String alterations, String says) throws IOException {
+        Path to = folder.resolve("out");
+        int code = run("alter", order(alterations + "\n").toString(), "--out", to.toString());
+        assertEquals(2, code, out.toString());
+        assertEquals(1, err.toString().lines().count(), err.toString());
+        assertTrue(err.toString().startsWith("order.yaml: "), err.toString());
+        assertTrue(err.toString().contains(says), err.toString());
+        assertFalse(err.toString().contains("Exception"), err.toString());
+        assertFalse(Files.exists(to));
+        assertEquals("", out.toString());
+    }
+
+    @Test
+    void withoutAnApexThereIsNoFullBust() throws IOException {
+        Path order = order("  - full bust: {spread: 20 mm}\n");
+        Path drawing = folder.resolve("larkfield.svg");
+        Files.writeString(
+                drawing, Files.readString(drawing).replace("data-name=\"bust apex\"", "data-name=\"pocket\""));
+        assertEquals(
+                2, run("alter", order.toString(), "--out", folder.resolve("out").toString()));
+        assertTrue(err.toString().contains("bust apex"), err.toString());
+    }
+
+    @Test
+    void onAFoldTheSwayBackGoesToTheShoulderAndTellsOfTheNeckline() throws IOException {
+        Path order = order("  - sway back: {wedge: 12 mm}\n");
+        Files.writeString(order, Files.readString(order).replace("larkfield.yaml", "shell.yaml"));
+        assertEquals(
+                0, run("alter", order.toString(), "--out", folder.resolve("out").toString()), err.toString());
+        assertTrue(out.toString().contains("neckline of the back"), out.toString());
+        assertTrue(out.toString().contains("neck end of the shoulder"), out.toString());
+    }
+
+    @Test
+    void aSeamThatNoLongerMatchesIsExit1() throws IOException {
+        order("");
+        Path drawing = folder.resolve("larkfield.yaml");
+        Files.writeString(drawing, Files.readString(drawing).replace("ease: 15..35 mm", "ease: 60..70 mm"));
+        assertEquals(1, run("walk", drawing.toString(), "--size", "40"));
+        assertTrue(out.toString().contains("DIFFERS"), out.toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "alter",
+                "alter nothing.yaml --out x",
+                "walk patterns/larkfield.yaml --size 99",
+                "print patterns/larkfield.yaml --size 40 --paper papyrus --out x",
+                "stretch",
+                "walk patterns --size 40",
+                "alter patterns/larkfield.yaml --out x"
+            })
+    void aWrongCallIsExit2AndOneLine(String call) {
+        int code = run(call.isEmpty() ? new String[0] : call.split(" "));
+        assertEquals(2, code, out.toString());
+        assertEquals(1, err.toString().lines().count(), err.toString());
+    }
+
+    @Test
+    void helpIsForPeopleWhoSew() {
+        for (String command : new String[] {"alter", "print", "walk"}) {
+            assertEquals(0, run(command, "--help"));
+            assertTrue(out.toString().contains("Example: hingepoint " + command), out.toString());
+        }
+        assertEquals(0, run("--version"));
+    }
+
+    @Test
+    void nothingIsLeftBesideWhatIsWritten() throws IOException {
+        run("alter", PATTERNS.resolve("concert-order.yaml").toString(), "--out", folder.toString());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(3, files.count());
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package dev.hingepoint.svg.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Card;
+import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Piece;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PatternFilesTest {
+    @TempDir
+    private Path folder;
+
+    private Pattern tunic() {
+        return PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()))
+                .pattern();
+    }
+
+    @Test
+    void readsWhatTheCardSays() {
+        Card card = tunic().card();
+        assertEquals("Test tunic", card.name());
+        assertEquals(50, card.cupDifference().orElseThrow().mm());
+        assertEquals(0.05, card.stretchDown());
+        assertEquals(List.of("40", "42"), tunic().sizes());
+        assertEquals(
+                920, card.bodyChart().body("40").orElseThrow().get("full bust").mm(), 1e-9);
+        assertEquals(6, card.seams().get(1).easeTo());
+        Piece back = tunic().in("40").piece("back");
+        assertEquals(15, card.allowances().of(back, back.edge("centre back")).mm());
+        assertEquals(30, card.allowances().of(back, back.edge("hem")).mm());
+        assertEquals(10, card.allowances().of(back, back.edge("shoulder")).mm());
+        assertEquals(550, card.openings().get(0).length().mm());
+    }
+
+    @Test
+    void whatIsWrittenReadsBackWithinATenThousandth() {
+        Pattern pattern = tunic();
+        PatternFiles.write(pattern, folder, "again");
+        Pattern again = PatternFiles.read(folder.resolve("again.yaml")).pattern();
+        assertEquals(pattern.card(), again.card());
+        for (int i = 0; i < pattern.nest().size(); i++) {
+            Piece one = pattern.nest().get(i);
+            Piece other = again.nest().get(i);
+            assertTrue(one.isSamePieceAs(other));
+            for (Edge edge : one.edges()) {
+                List<Point> before = edge.path().controlPoints().toList();
+                List<Point> after =
+                        other.edge(edge.name()).path().controlPoints().toList();
+                assertEquals(before.size(), after.size());
+                for (int k = 0; k < before.size(); k++) {
+                    assertEquals(0, before.get(k).distanceTo(after.get(k)), 1e-4);
+                }
+            }
+        }
+        assertEquals(PatternFiles.contents(again, "again"), PatternFiles.contents(pattern, "again"));
+    }
+
+    @Test
+    void whatWasDoneIsWrittenAndReadBack() {
+        Pattern pattern = tunic();
+        Card.Altered altered = new Card.Altered(
+                "40",
+                List.of(
+                        new AlterationRequest("hip blend", Map.of("hip", "42")),
+                        new AlterationRequest("sway back", Map.of("wedge", "12 mm"))),
+                Map.of("waist", new Length(765), "hip", new Length(1040)));
+        Pattern done = pattern.with(pattern.card().withAltered(altered));
+        PatternFiles.write(done, folder, "altered");
+        assertEquals(
+                altered,
+                PatternFiles.read(folder.resolve("altered.yaml"))
+                        .pattern()
+                        .card()
+                        .altered()
+                        .orElseThrow());
+    }
+
+    @Test
+    void theSameBytesInAnyLocale() {
+        Map<String, String> expected = PatternFiles.contents(tunic(), "x");
+        Locale before = Locale.getDefault();
+        try {
+            for (String tag : List.of("tr-TR", "ar-EG", "de", "th-TH-u-nu-thai")) {
+                Locale.setDefault(Locale.forLanguageTag(tag));
+                assertEquals(expected, PatternFiles.contents(tunic(), "x"));
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void aStrictReaderOfXmlTakesTheDrawing() throws Exception {
+        DocumentBuilderFactory strict = DocumentBuilderFactory.newInstance();
+        strict.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+        String svg = PatternFiles.contents(tunic(), "x").get("x.svg");
+        var root = strict.newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)))
+                .getDocumentElement();
+        assertEquals("svg", root.getTagName());
+        assertTrue(root.getAttribute("width").endsWith("mm"));
+        assertTrue(svg.contains(" C"), "curves are written as curves");
+    }
+
+    /** 1 unit = 1 mm after viewBox, units and transforms, whatever they are. */
+    @ParameterizedTest
+    @CsvSource({
+        "900mm, 1100mm, 0 0 900 1100, '', 1",
+        "90cm, 110cm, 0 0 900 1100, '', 1",
+        "900mm, 1100mm, 0 0 450 550, '', 2",
+        "9in, 11in, 0 0 900 1100, '', 0.254",
+        "72pt, 88pt, 0 0 900 1100, '', 0.028222222222",
+        "450mm, 550mm, -100 -100 900 1100, '', 0.5",
+        "900mm, 1100mm, 0 0 900 1100, translate(30 40), 1",
+        "900mm, 1100mm, 0 0 900 1100, 'rotate(30, 5 5) scale(2)', 2",
+        "900mm, 1100mm, 0 0 900 1100, 'matrix(0.5 0 0 0.5 7 7)', 0.5"
+    })
+    void theScaleIsWhatTheDrawingSays(String width, String height, String viewBox, String transform, double scale)
+            throws Exception {
+        String spoilt = Drawings.drawing()
+                .replace(
+                        "width=\"900mm\" height=\"1100mm\" viewBox=\"0 0 900 1100\"",
+                        "width=\"%s\" height=\"%s\" viewBox=\"%s\"".formatted(width, height, viewBox))
+                .replace("<g id", "<g transform=\"" + transform + "\" id");
+        Path card = Drawings.write(folder, drawing -> spoilt, UnaryOperator.identity());
+        Piece back = PatternFiles.read(card).pattern().in("40").piece("back");
+        assertEquals(980 * scale, back.sewnLength("centre back"), 1e-6);
+        assertEquals(250 * scale, back.width("hip"), 1e-6);
+        assertTrue(Files.exists(card));
+    }
+}

@@ -1,0 +1,231 @@
+package dev.hingepoint.svg.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.JtsBridge;
+import dev.hingepoint.svg.file.Drawings;
+import dev.hingepoint.svg.file.PatternFiles;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+class PrintingTest {
+    @TempDir
+    private Path folder;
+
+    private Draft draft;
+
+    @BeforeEach
+    void readTheTunic() {
+        Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
+        draft = PatternFiles.read(card).pattern().in("40");
+    }
+
+    private Printed printed(String paper) {
+        return Printing.print(draft, PrintOptions.of(Paper.named(paper)).forWhom("Ida", "25 November"));
+    }
+
+    /** ISO 216 and ANSI Y14.1 sizes. */
+    @ParameterizedTest
+    @CsvSource({"a4, 210, 297", "A3, 297, 420", "a0, 841, 1189", "letter, 215.9, 279.4", "Tabloid, 279.4, 431.8"})
+    void papersHaveTheirStandardSizes(String name, double width, double height) {
+        assertEquals(width, Paper.named(name).width(), 1e-9);
+        assertEquals(height, Paper.named(name).height(), 1e-9);
+        assertThrows(Refusal.class, () -> Paper.named("foolscap"));
+    }
+
+    /** Reassembled by the pages' places, every line of the sheet is there again, and no line that is not the sheet's or a mark. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a4", "letter", "a3"})
+    void putBackTogetherThePagesAreTheSheet(String paper) {
+        Printed printed = printed(paper);
+        PrintOptions options = printed.options();
+        for (Style style : List.of(Style.CUTTING, Style.STITCHING, Style.MARK, Style.SQUARE)) {
+            double sheet = length(printed.sheet().strokes().stream().filter(s -> s.style() == style));
+            List<Stroke> placed = new ArrayList<>();
+            for (Page page : printed.pages()) {
+                Vector back = new Vector(
+                        (page.column() - 1) * options.stepAcross() - options.margin(),
+                        (page.row() - 1) * options.stepDown() - options.margin());
+                page.drawn().strokes().stream()
+                        .filter(s -> s.style() == style)
+                        .forEach(s -> placed.add(s.moved(dev.hingepoint.curve.Motion.shift(back))));
+            }
+            Geometry whole = union(printed.sheet().strokes().stream().filter(s -> s.style() == style));
+            Geometry together = union(placed.stream());
+            assertTrue(whole.buffer(0.01).covers(together), style + ": a line on the pages that the sheet has not");
+            assertTrue(together.buffer(0.01).covers(whole), style + ": a line of the sheet on no page");
+            assertTrue(length(placed.stream()) >= sheet - 0.01);
+        }
+    }
+
+    private static double length(Stream<Stroke> strokes) {
+        return strokes.mapToDouble(s -> {
+                    double length = 0;
+                    for (int i = 1; i < s.points().size(); i++) {
+                        length += s.points().get(i).distanceTo(s.points().get(i - 1));
+                    }
+                    return length;
+                })
+                .sum();
+    }
+
+    private static Geometry union(Stream<Stroke> strokes) {
+        return strokes.map(s -> (Geometry) JtsBridge.lineString(dev.hingepoint.curve.Path.through(s.points())))
+                .reduce(Geometry::union)
+                .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a4", "letter"})
+    void nothingIsDrawnOutsideThePrintableArea(String paper) {
+        for (Page page : printed(paper).pages()) {
+            Box printable =
+                    new Box(10, 10, page.paper().width() - 10, page.paper().height() - 10).grownBy(1e-6);
+            for (Stroke stroke : page.drawn().strokes()) {
+                stroke.points().forEach(point -> assertEquals(0, printable.distanceTo(point)));
+            }
+        }
+    }
+
+    @Test
+    void noPieceLiesOnAnother() {
+        List<Polygon> pieces = printed("a4").sheet().strokes().stream()
+                .filter(stroke -> stroke.style() == Style.CUTTING)
+                .map(stroke -> JtsBridge.polygon(stroke.points()))
+                .toList();
+        assertEquals(2, pieces.size());
+        assertFalse(pieces.get(0).intersects(pieces.get(1)));
+    }
+
+    /** Labels lie inside their piece, and touch neither a line nor each other. */
+    @Test
+    void noWordTouchesALineOrAnother() {
+        Drawn drawn = PieceDrawing.of(
+                draft,
+                draft.piece("front"),
+                Label.lines(draft, draft.piece("front"), 1, 2, printed("a4").options()));
+        List<Polygon> rooms = drawn.texts().stream().map(text -> room(text)).toList();
+        assertTrue(rooms.size() >= 10, "the label and the lines' names");
+        Polygon cut = JtsBridge.polygon(drawn.strokes().get(0).points());
+        for (int i = 0; i < rooms.size(); i++) {
+            assertTrue(cut.contains(rooms.get(i)));
+            for (Stroke stroke : drawn.strokes()) {
+                assertFalse(
+                        rooms.get(i)
+                                .intersects(JtsBridge.lineString(dev.hingepoint.curve.Path.through(stroke.points()))),
+                        drawn.texts().get(i).words());
+            }
+            for (int k = 0; k < i; k++) {
+                assertFalse(
+                        rooms.get(i).intersects(rooms.get(k)),
+                        drawn.texts().get(i).words());
+            }
+        }
+    }
+
+    private static Polygon room(Text text) {
+        List<Point> corners = new ArrayList<>(text.corners());
+        corners.add(corners.get(0));
+        return JtsBridge.polygon(corners);
+    }
+
+    @Test
+    void theFirstPageHasBothSquaresAndSaysWhatToDo() {
+        Page first = printed("a4").pages().get(0);
+        assertEquals("1.1", first.name());
+        List<Stroke> squares = first.drawn().strokes().stream()
+                .filter(s -> s.style() == Style.SQUARE)
+                .toList();
+        assertEquals(2, squares.size());
+        assertEquals(100, squares.get(0).bounds().width(), 1e-9);
+        assertEquals(100, squares.get(0).bounds().height(), 1e-9);
+        assertEquals(101.6, squares.get(1).bounds().width(), 1e-9);
+        String words =
+                String.join(" ", first.drawn().texts().stream().map(Text::words).toList());
+        assertTrue(words.contains("Print this page alone first and measure it"), words);
+        assertTrue(words.contains("toile"), words);
+    }
+
+    @Test
+    void everyPieceSaysWhatItIs() {
+        String words = String.join(
+                "|", printed("a4").sheet().texts().stream().map(Text::words).toList());
+        for (String expected : List.of(
+                "Test tunic",
+                "FRONT  1 of 2",
+                "BACK  2 of 2",
+                "for Ida, 25 November",
+                "size 40",
+                "cut 1 on fold",
+                "cut 1 pair",
+                "30 mm: hem",
+                "none: centre front",
+                "place on fold",
+                "waist",
+                "bust apex")) {
+            assertTrue(words.contains(expected), expected + " is not in " + words);
+        }
+    }
+
+    @Test
+    void pagesAreTrueToScaleAndWellFormed() throws Exception {
+        Map<String, String> files = Printing.contents(printed("a4"));
+        assertTrue(files.containsKey("map.svg"));
+        DocumentBuilderFactory strict = DocumentBuilderFactory.newInstance();
+        strict.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            var root = strict.newDocumentBuilder()
+                    .parse(new ByteArrayInputStream(file.getValue().getBytes(StandardCharsets.UTF_8)))
+                    .getDocumentElement();
+            assertEquals("210mm", root.getAttribute("width"), file.getKey());
+            assertEquals("297mm", root.getAttribute("height"));
+            assertEquals("0 0 210 297", root.getAttribute("viewBox"));
+            assertTrue(file.getValue().contains("@page{size:210mm 297mm;margin:0}"));
+        }
+    }
+
+    @Test
+    void theSameBytesInAnyLocale() {
+        Map<String, String> expected = Printing.contents(printed("a4"));
+        Locale before = Locale.getDefault();
+        try {
+            for (String tag : List.of("tr-TR", "ar-EG", "de")) {
+                Locale.setDefault(Locale.forLanguageTag(tag));
+                assertEquals(expected, Printing.contents(printed("a4")));
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    /** The widths in the font's own table: Liberation Sans is as wide as Arial, whose digits are 1139 of 2048 units and "A" 1366. */
+    @Test
+    void textIsAsWideAsItsFontSetsIt() {
+        assertEquals(1139 / 2048.0 * 10, Type.width("7", 10), 1e-9);
+        assertEquals((1366 + 2 * 1139) / 2048.0, Type.width("A42", 1), 1e-9);
+    }
+}
