@@ -1,14 +1,13 @@
 package dev.hingepoint.move;
 
-import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
-import dev.hingepoint.curve.Segment;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.MovedParts.MovedPart;
+import dev.hingepoint.move.Runs.Run;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.DoublePointedDart;
 import dev.hingepoint.pattern.DrawnLine;
@@ -19,7 +18,6 @@ import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
@@ -31,9 +29,6 @@ final class MarksAfterCut {
     private final Parts parts;
     private final MovedParts moved;
     private final Grain grain;
-
-    /** A run of a mark that lies on one part. */
-    private record Run(Path drawn, MovedPart part, Optional<Path> image) {}
 
     MarksAfterCut(Piece piece, Parts parts, MovedParts moved, Optional<MovedPart> grainPart) {
         this.piece = piece;
@@ -126,72 +121,8 @@ final class MarksAfterCut {
                 : one.then(Path.through(one.end(), corner, other.start())).then(other);
     }
 
-    /** The runs of a path on the parts, in order, neighbouring runs on one part made one. */
     private List<Run> runs(Path path) {
-        List<Position> cuts = crossings(path);
-        List<Run> runs = new ArrayList<>();
-        Position from = path.startPosition();
-        MovedPart last = null;
-        Position runStart = from;
-        for (Position to : cuts) {
-            MovedPart part = moved.at(middle(path.part(from, to)));
-            if (last != null && part != last) {
-                runs.add(run(path.part(runStart, from), last));
-                runStart = from;
-            }
-            last = part;
-            from = to;
-        }
-        runs.add(run(path.part(runStart, path.endPosition()), last));
-        return runs;
-    }
-
-    private static Run run(Path drawn, MovedPart part) {
-        List<Segment> images = new ArrayList<>();
-        for (Segment segment : drawn.segments()) {
-            // folding can leave nothing of a segment
-            Point start = part.motion().of(segment.start());
-            Point end = part.motion().of(segment.end());
-            if (!part.isFolded() || !start.isCloseTo(end, Tolerance.COINCIDENT)) {
-                images.add(segment.moved(part.motion()));
-            }
-        }
-        return new Run(drawn, part, images.isEmpty() ? Optional.empty() : Optional.of(Path.of(images)));
-    }
-
-    private static Point middle(Path path) {
-        return path.at(path.length() / 2);
-    }
-
-    /** Where slashes cross a path, in order, ending with the path's end. */
-    private List<Position> crossings(Path path) {
-        List<Position> found = new ArrayList<>();
-        for (Path slash : moved.slashes()) {
-            for (Segment segment : slash.segments()) {
-                for (Line line : lines(segment)) {
-                    found.addAll(path.crossings(line));
-                }
-            }
-        }
-        List<Position> distinct = new ArrayList<>();
-        double last = 0;
-        for (Position position : found.stream().sorted().toList()) {
-            double along = path.distanceAlong(position);
-            if (along - last > Tolerance.COINCIDENT && path.length() - along > Tolerance.COINCIDENT) {
-                distinct.add(position);
-                last = along;
-            }
-        }
-        distinct.add(path.endPosition());
-        return distinct;
-    }
-
-    private static List<Line> lines(Segment segment) {
-        return segment instanceof Line line
-                ? List.of(line)
-                : Path.through(Path.of(segment).flatten(Tolerance.FLATTENING)).segments().stream()
-                        .map(Line.class::cast)
-                        .toList();
+        return Runs.of(path, moved);
     }
 
     private Dart image(Dart dart) {

@@ -1,0 +1,51 @@
+package dev.hingepoint.samples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.alter.Fitting;
+import dev.hingepoint.svg.file.OrderReader;
+import dev.hingepoint.svg.file.PatternFiles;
+import dev.hingepoint.svg.page.BeforeAfter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** What the README shows is what the code is and draws. */
+class ReadmeTest {
+    private static final Path TOP = Path.of("..");
+
+    @Test
+    void itsExampleIsTheOneThatCompiles() throws IOException {
+        String readme = Files.readString(TOP.resolve("README.md"));
+        String example = unbroken(Files.readString(Path.of("src/main/java/dev/hingepoint/samples/Embedding.java")));
+        String fence = "```java\n";
+        String after = readme.substring(readme.indexOf(fence) + fence.length());
+        String snippet = unbroken(after.substring(0, after.indexOf("```")));
+        assertTrue(example.contains(snippet), snippet);
+    }
+
+    /** The formatter may break lines of the example otherwise. */
+    private static String unbroken(String text) {
+        return text.replaceAll("\\s+", "");
+    }
+
+    @Test
+    void itsPictureIsTheDemos() throws IOException {
+        OrderReader.ReadOrder order = OrderReader.read(Path.of("patterns/concert-order.yaml"));
+        Fitting fitting = Fitting.of(PatternFiles.read(order.card()).pattern(), order.order());
+        assertEquals(
+                BeforeAfter.svg(fitting.before(), fitting.after()),
+                Files.readString(Path.of("pictures/before-after.svg")));
+    }
+
+    @Test
+    void itsOrderIsTheDemos() throws IOException {
+        String readme = Files.readString(TOP.resolve("README.md"));
+        for (String line :
+                Files.readString(Path.of("patterns/concert-order.yaml")).split("\n")) {
+            assertTrue(line.startsWith("#") || readme.contains(line), line);
+        }
+    }
+}
