@@ -15,6 +15,7 @@ import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.SewnEdge;
 import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -87,7 +88,7 @@ public final class CuttingLine {
             return edge.path().flatten(Tolerance.FLATTENING);
         }
         List<EdgeDart> darts = piece.marks(EdgeDart.class)
-                .filter(dart -> piece.nearest(dart.mouthMiddle()).edge().equals(edge.name()))
+                .filter(dart -> SewnEdge.isOn(edge.path(), dart))
                 .sorted(Comparator.comparing(dart -> edge.path().nearest(dart.mouthMiddle())))
                 .toList();
         Path path = edge.path();

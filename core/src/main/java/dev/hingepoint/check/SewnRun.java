@@ -46,6 +46,7 @@ final class SewnRun {
     }
 
     private final List<Leg> legs;
+    private Map<String, Double> notches;
 
     private SewnRun(List<Leg> legs) {
         this.legs = legs;
@@ -109,6 +110,13 @@ final class SewnRun {
 
     /** How far along the run, in mm of sewn length, each notch lies; a name that stands twice says nothing. */
     Map<String, Double> notches() {
+        if (notches == null) {
+            notches = found();
+        }
+        return notches;
+    }
+
+    private Map<String, Double> found() {
         Map<String, Double> found = new LinkedHashMap<>();
         List<String> twice = new ArrayList<>();
         double before = 0;
@@ -116,7 +124,8 @@ final class SewnRun {
             SewnEdge sewn = leg.piece().sewn(leg.ref().edge());
             Path path = leg.piece().edge(leg.ref().edge()).path();
             for (Notch notch : leg.piece().marks(Notch.class).toList()) {
-                if (path.distanceTo(notch.at()) <= Tolerance.JOINING) {
+                if (path.hull().distanceTo(notch.at()) <= Tolerance.JOINING
+                        && path.distanceTo(notch.at()) <= Tolerance.JOINING) {
                     double along = sewn.distanceAlong(path.nearest(notch.at()));
                     double inRun = before + (leg.asDrawn() ? along : sewn.length() - along);
                     if (found.put(notch.name(), inRun) != null) {

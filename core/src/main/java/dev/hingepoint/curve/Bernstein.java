@@ -88,35 +88,48 @@ final class Bernstein {
         }
     }
 
+    /** The one root between two places of different sign: regula falsi (Illinois), kept honest by halving every third time. */
     private double bisect(double from, double to, boolean rising) {
         double low = from;
         double high = to;
-        while (high - low > PARAMETER_RESOLUTION) {
-            double middle = (low + high) / 2;
-            if (middle == low || middle == high) {
-                break;
+        double[] row = new double[coefficients.length];
+        double atLow = rising ? -Math.abs(at(low, row)) : Math.abs(at(low, row));
+        double atHigh = rising ? Math.abs(at(high, row)) : -Math.abs(at(high, row));
+        for (int step = 1; high - low > PARAMETER_RESOLUTION; step++) {
+            double next = step % 3 == 0 || atHigh == atLow
+                    ? (low + high) / 2
+                    : (low * atHigh - high * atLow) / (atHigh - atLow);
+            if (!(next > low && next < high)) {
+                next = (low + high) / 2;
+                if (next == low || next == high) {
+                    break;
+                }
             }
-            double value = at(middle);
+            double value = at(next, row);
             if (value == 0) {
-                return middle;
+                return next;
             }
             if (value < 0 == rising) {
-                low = middle;
+                low = next;
+                atLow = value;
+                atHigh /= 2;
             } else {
-                high = middle;
+                high = next;
+                atHigh = value;
+                atLow /= 2;
             }
         }
         return (low + high) / 2;
     }
 
-    double at(double t) {
-        double[] c = coefficients.clone();
-        for (int k = c.length - 1; k > 0; k--) {
+    private double at(double t, double[] row) {
+        System.arraycopy(coefficients, 0, row, 0, row.length);
+        for (int k = row.length - 1; k > 0; k--) {
             for (int i = 0; i < k; i++) {
-                c[i] += t * (c[i + 1] - c[i]);
+                row[i] += t * (row[i + 1] - row[i]);
             }
         }
-        return c[0];
+        return row[0];
     }
 
     private static void add(List<Double> found, double root) {

@@ -200,6 +200,15 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
         return box;
     }
 
+    @Override
+    public Box hull() {
+        return new Box(
+                Math.min(Math.min(start.x(), startHandle.x()), Math.min(endHandle.x(), end.x())),
+                Math.min(Math.min(start.y(), startHandle.y()), Math.min(endHandle.y(), end.y())),
+                Math.max(Math.max(start.x(), startHandle.x()), Math.max(endHandle.x(), end.x())),
+                Math.max(Math.max(start.y(), startHandle.y()), Math.max(endHandle.y(), end.y())));
+    }
+
     /**
      * Even steps of the parameter, as many as Wang's bound on the second derivative asks for; their number grows with the
      * inverse root of the tolerance.

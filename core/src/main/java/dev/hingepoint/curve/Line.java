@@ -77,6 +77,11 @@ public record Line(Point start, Point end) implements Segment {
     }
 
     @Override
+    public Box hull() {
+        return bounds();
+    }
+
+    @Override
     public void flatten(double tolerance, Consumer<Point> points) {
         points.accept(end);
     }

@@ -256,7 +256,7 @@ public final class Path {
         double bestDistance = start().distanceTo(point);
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
-            if (segment.bounds().distanceTo(point) < bestDistance) {
+            if (segment.hull().distanceTo(point) < bestDistance) {
                 double t = segment.nearest(point);
                 double distance = segment.at(t).distanceTo(point);
                 if (distance < bestDistance) {
@@ -308,8 +308,18 @@ public final class Path {
                 .toList();
     }
 
+    /** The smallest upright box that holds the path. */
     public Box bounds() {
         return segments.stream().map(Segment::bounds).reduce(Box::union).orElseThrow();
+    }
+
+    /** An upright box that holds the path, with room to spare but quickly had: that of its control points. */
+    public Box hull() {
+        Box hull = segments.get(0).hull();
+        for (int i = 1; i < segments.size(); i++) {
+            hull = hull.union(segments.get(i).hull());
+        }
+        return hull;
     }
 
     /** Points from start to end whose polyline leaves the path by at most {@code tolerance} mm. */

@@ -45,7 +45,11 @@ public sealed interface Segment permits Line, Cubic {
      */
     List<Double> crossings(Point origin, Vector direction);
 
+    /** The smallest upright box that holds the segment. */
     Box bounds();
+
+    /** An upright box that holds the segment, with room to spare but quickly had: that of its control points. */
+    Box hull();
 
     /** Sends points after the start, the end last, whose polyline leaves the segment by at most {@code tolerance} mm. */
     void flatten(double tolerance, Consumer<Point> points);

@@ -218,7 +218,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
 
     private static boolean isOn(Piece piece, Stretch stretch, Point point) {
         Path old = piece.edge(stretch.edge()).path();
-        if (old.bounds().distanceTo(point) > Tolerance.JOINING) {
+        if (old.hull().distanceTo(point) > Tolerance.JOINING) {
             return false;
         }
         Position at = old.nearest(point);

@@ -266,7 +266,7 @@ public final class Piece {
         Spot best = null;
         double bestDistance = Double.POSITIVE_INFINITY;
         for (Edge edge : edges) {
-            if (edge.path().bounds().distanceTo(point) < bestDistance) {
+            if (edge.path().hull().distanceTo(point) < bestDistance) {
                 Spot spot = nearest(edge, point);
                 double distance = spot.point().distanceTo(point);
                 if (distance < bestDistance) {

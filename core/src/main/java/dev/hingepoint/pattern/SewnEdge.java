@@ -42,8 +42,9 @@ public final class SewnEdge {
     }
 
     /** Whether the dart opens on the path. */
-    static boolean isOn(Path path, EdgeDart dart) {
-        return path.distanceTo(dart.mouthStart()) <= Tolerance.JOINING
+    public static boolean isOn(Path path, EdgeDart dart) {
+        return path.hull().distanceTo(dart.mouthStart()) <= Tolerance.JOINING
+                && path.distanceTo(dart.mouthStart()) <= Tolerance.JOINING
                 && path.distanceTo(dart.mouthEnd()) <= Tolerance.JOINING;
     }
 

@@ -147,7 +147,7 @@ public final class Larkfield {
                 .edge(
                         "neckline",
                         Edge.Kind.SEAM,
-                        Path.of(curve(nape, new Vector(1, 0), 38 + n, neck, shoulder.left(), 12)))
+                        Path.of(curve(nape, new Vector(1, 0), 44 + n, neck, shoulder.left(), 20)))
                 .edge("shoulder", Edge.Kind.SEAM, Path.through(neck, tip))
                 .edge("armhole", Edge.Kind.SEAM, armhole)
                 .edge(SIDE, Edge.Kind.SEAM, side)

@@ -1,0 +1,56 @@
+package dev.hingepoint.samples.bench;
+
+import dev.hingepoint.alter.Fitting;
+import dev.hingepoint.alter.Order;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.svg.file.OrderReader;
+import dev.hingepoint.svg.file.PatternFiles;
+import dev.hingepoint.svg.page.Paper;
+import dev.hingepoint.svg.page.PrintOptions;
+import dev.hingepoint.svg.page.Printing;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+
+/** The main job on the Larkfield dress: reading, altering, printing. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+public class DressBenchmark {
+    private Path card;
+    private Pattern pattern;
+    private Order order;
+    private Draft altered;
+
+    @Setup
+    public void read() {
+        Path patterns = Path.of(System.getProperty(Benchmarks.MODULE), "patterns");
+        card = patterns.resolve("larkfield.yaml");
+        pattern = PatternFiles.read(card).pattern();
+        order = OrderReader.read(patterns.resolve("concert-order.yaml")).order();
+        altered = Fitting.of(pattern, order).after();
+    }
+
+    @Benchmark
+    public Pattern reading() {
+        return PatternFiles.read(card).pattern();
+    }
+
+    @Benchmark
+    public Fitting allThreeAlterations() {
+        return Fitting.of(pattern, order);
+    }
+
+    @Benchmark
+    public Map<String, String> printing() {
+        return Printing.contents(Printing.print(altered, PrintOptions.of(Paper.named("a4"))));
+    }
+}
