@@ -146,6 +146,9 @@ final class HipBlend implements Alteration {
         List<Joint> joints = new ArrayList<>();
         joints.add(new Joint(LEVELS.get(LEVELS.indexOf(first) - 1), piece, 0));
         for (String level : LEVELS.subList(LEVELS.indexOf(first), LEVELS.size())) {
+            if (!wanted.containsKey(level) && !piece.hasLevel(level)) {
+                continue;
+            }
             Wanted line = wanted.getOrDefault(level, new Wanted(Optional.empty(), 0));
             joints.add(new Joint(level, line.line(draft, piece), line.by()));
         }

@@ -49,12 +49,6 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
         return a.times(3 * u * u).plus(b.times(6 * u * t)).plus(c.times(3 * t * t));
     }
 
-    private Vector secondDerivative(double t) {
-        Vector a = endHandle.minus(startHandle).minus(startHandle.minus(start));
-        Vector b = end.minus(endHandle).minus(endHandle.minus(startHandle));
-        return a.times(6 * (1 - t)).plus(b.times(6 * t));
-    }
-
     @Override
     public Vector tangent(double t) {
         Vector derivative = derivative(t);
@@ -72,9 +66,37 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
 
     @Override
     public double curvature(double t) {
-        Vector first = derivative(t);
-        double speed = first.length();
-        return speed <= SAME_POINT ? 0 : first.cross(secondDerivative(t)) / (speed * speed * speed);
+        // in plain numbers: this and the next are the inner loops of every allowance
+        double u = 1 - t;
+        double ax = startHandle.x() - start.x();
+        double ay = startHandle.y() - start.y();
+        double bx = endHandle.x() - startHandle.x();
+        double by = endHandle.y() - startHandle.y();
+        double cx = end.x() - endHandle.x();
+        double cy = end.y() - endHandle.y();
+        double dx = 3 * (u * u * ax + 2 * u * t * bx + t * t * cx);
+        double dy = 3 * (u * u * ay + 2 * u * t * by + t * t * cy);
+        double ddx = 6 * (u * (bx - ax) + t * (cx - bx));
+        double ddy = 6 * (u * (by - ay) + t * (cy - by));
+        double speed = Math.sqrt(dx * dx + dy * dy);
+        return speed <= SAME_POINT ? 0 : (dx * ddy - dy * ddx) / (speed * speed * speed);
+    }
+
+    /** The point {@code distance} mm to the left of the curve at {@code t}. */
+    Point beside(double t, double distance) {
+        double u = 1 - t;
+        double dx = u * u * (startHandle.x() - start.x())
+                + 2 * u * t * (endHandle.x() - startHandle.x())
+                + t * t * (end.x() - endHandle.x());
+        double dy = u * u * (startHandle.y() - start.y())
+                + 2 * u * t * (endHandle.y() - startHandle.y())
+                + t * t * (end.y() - endHandle.y());
+        double speed = Math.sqrt(dx * dx + dy * dy);
+        Point on = at(t);
+        if (speed <= SAME_POINT) {
+            return on.plus(tangent(t).left().times(distance));
+        }
+        return new Point(on.x() + distance * dy / speed, on.y() - distance * dx / speed);
     }
 
     @Override

@@ -31,8 +31,7 @@ public final class Offset {
             }
             int steps = steps(segment, distance, tolerance);
             for (int i = 1; i < steps; i++) {
-                double t = (double) i / steps;
-                points.add(beside(segment.at(t), segment.tangent(t), distance));
+                points.add(((Cubic) segment).beside((double) i / steps, distance));
             }
             last = segment.tangent(1);
             points.add(beside(segment.end(), last, distance));
