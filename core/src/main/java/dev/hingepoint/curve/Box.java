@@ -29,6 +29,10 @@ public record Box(double left, double top, double right, double bottom) {
         return new Box(left - margin, top - margin, right + margin, bottom + margin);
     }
 
+    public Box moved(Vector step) {
+        return new Box(left + step.x(), top + step.y(), right + step.x(), bottom + step.y());
+    }
+
     public double width() {
         return right - left;
     }

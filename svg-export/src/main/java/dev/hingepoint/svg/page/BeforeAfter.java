@@ -30,7 +30,7 @@ public final class BeforeAfter {
         double x = MARGIN;
         double bottom = 0;
         for (Piece piece : after.pieces()) {
-            Piece old = before.piece(piece.name());
+            Piece old = before.find(piece.name()).orElse(piece);
             if (old.equals(piece)) {
                 continue;
             }

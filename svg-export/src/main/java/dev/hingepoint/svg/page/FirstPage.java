@@ -31,10 +31,11 @@ final class FirstPage {
         y += 102 + 6;
         square(strokes, texts, new Point(5, y), INCHES_4, "4 in");
         List<String> cautions = List.of(
-                "Glue pages edge to edge of",
-                "their frames' overlaps: lay",
-                "cross on cross. map.svg",
-                "shows the order.",
+                "To join the pages, cut along",
+                "the dotted frame on one side",
+                "of each joint, and lay cross",
+                "on cross; then glue. map.svg",
+                "shows which page goes where.",
                 "",
                 "Solid: cut. Dashed: stitch.",
                 "",

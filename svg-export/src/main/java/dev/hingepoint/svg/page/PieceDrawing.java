@@ -28,6 +28,7 @@ final class PieceDrawing {
     private static final double ARROW = 6;
     private static final double CROSS = 5;
     private static final double SMALL = 3.5;
+    private static final double SMALLER = 2.2;
 
     /** How far in mm words keep from the line they stand beside. */
     private static final double BESIDE = 1.3;
@@ -81,7 +82,7 @@ final class PieceDrawing {
                 .filter(edge -> edge.kind() == Edge.Kind.FOLD)
                 .forEach(edge -> along(edge.path(), "place on fold"));
         piece.marks(MarkedPoint.class).forEach(point -> beside(point.at(), point.name()));
-        piece.marks(EdgeDart.class).forEach(dart -> along(dart.first(), "fold " + pressed(dart)));
+        piece.marks(Dart.class).forEach(dart -> along(dart.legs().get(0), pressed(dart)));
         return new Drawn(strokes, texts);
     }
 
@@ -109,21 +110,32 @@ final class PieceDrawing {
 
     private void dart(Dart dart) {
         dart.legs().forEach(leg -> draw(Style.DART, flat(leg)));
-        if (dart instanceof EdgeDart edge) {
-            Point middle = edge.mouthMiddle();
-            Vector towards = CuttingLine.pressedTowards(piece, edge);
-            Point from = middle.towards(edge.tip(), 0.12);
-            arrow(
-                    new Line(
-                            from.minus(towards.times(edge.intake() * 0.3)),
-                            from.plus(towards.times(edge.intake() * 0.3))),
-                    false);
-        }
+        Line across = across(dart);
+        Point middle = across.at(0.5);
+        Vector reach = across.step().times(0.3);
+        arrow(new Line(middle.minus(reach), middle.plus(reach)), false);
     }
 
-    private String pressed(EdgeDart dart) {
-        Vector towards = CuttingLine.pressedTowards(piece, dart);
-        return Math.abs(towards.dot(piece.grain().down())) > 0.7 ? "down" : "to the centre";
+    /** From leg to leg across the dart, in the direction in which it is pressed. */
+    private Line across(Dart dart) {
+        if (dart instanceof EdgeDart edge) {
+            Vector half = CuttingLine.pressedTowards(piece, edge).times(edge.intake() / 2 * 0.88);
+            Point middle = edge.mouthMiddle().towards(edge.tip(), 0.12);
+            return new Line(middle.minus(half), middle.plus(half));
+        }
+        // an upright dart is pressed to the centre; the arrow stands a little below its widest
+        Path one = dart.legs().get(0);
+        Path other = dart.legs().get(1).reversed();
+        Point first = one.at(one.length() * 0.56);
+        Point second = other.at(other.length() * 0.56);
+        boolean isFirstNearer = piece.centre()
+                .map(edge -> edge.path().distanceTo(first) < edge.path().distanceTo(second))
+                .orElse(true);
+        return isFirstNearer ? new Line(second, first) : new Line(first, second);
+    }
+
+    private String pressed(Dart dart) {
+        return Math.abs(across(dart).tangent(0).dot(piece.grain().down())) > 0.7 ? "fold down" : "fold to the centre";
     }
 
     private void arrow(Line line, boolean isDouble) {
@@ -149,7 +161,8 @@ final class PieceDrawing {
     private void label(List<String> lines) {
         for (double size : LABEL_SIZES) {
             for (double angle : new double[] {0, -StrictMath.PI / 2}) {
-                var placed = free.place(positions().map(at -> set(lines, at, size, angle)));
+                var placed =
+                        free.place(positions(piece.outline().bounds().centre()).map(at -> set(lines, at, size, angle)));
                 if (placed.isPresent()) {
                     texts.addAll(placed.get());
                     return;
@@ -157,7 +170,8 @@ final class PieceDrawing {
             }
         }
         // a piece too small for its label still says which it is
-        free.place(positions().map(at -> set(lines.subList(1, 2), at, 2, 0))).ifPresent(texts::addAll);
+        free.place(positions(piece.outline().bounds().centre()).map(at -> set(lines.subList(1, 2), at, 2, 0)))
+                .ifPresent(texts::addAll);
     }
 
     private static List<Text> set(List<String> lines, Point centre, double size, double angle) {
@@ -177,10 +191,9 @@ final class PieceDrawing {
                 .toList();
     }
 
-    /** A grid over the piece, from its middle outwards. */
-    private Stream<Point> positions() {
+    /** A grid over the piece, from a place outwards. */
+    private Stream<Point> positions(Point middle) {
         Box box = piece.outline().bounds();
-        Point middle = box.centre();
         List<Point> grid = new ArrayList<>();
         for (double x = box.left(); x <= box.right(); x += SEARCH_STEP) {
             for (double y = box.top(); y <= box.bottom(); y += SEARCH_STEP) {
@@ -190,24 +203,30 @@ final class PieceDrawing {
         return grid.stream().sorted((a, b) -> Double.compare(a.distanceTo(middle), b.distanceTo(middle)));
     }
 
-    /** Words along a line, close above it or below, wherever along it there is room. */
+    /** Words along a line, close above it or below, wherever along it there is room; smaller, or near by, where there is none. */
     private void along(Path path, String words) {
-        Stream<List<Text>> candidates = IntStream.rangeClosed(0, 36)
+        Point middle = path.at(path.length() / 2);
+        Stream<List<Text>> nearBy = positions(middle).map(at -> set(List.of(words), at, SMALLER, 0));
+        free.place(Stream.of(along(path, words, SMALL), along(path, words, SMALLER), nearBy)
+                        .flatMap(all -> all))
+                .ifPresent(texts::addAll);
+    }
+
+    private static Stream<List<Text>> along(Path path, String words, double size) {
+        return IntStream.rangeClosed(0, 36)
                 .mapToDouble(i -> 0.5 + (i % 2 == 0 ? i : -i - 1) / 76.0)
                 .boxed()
                 .flatMap(fraction -> {
                     var position = path.positionAt(path.length() * fraction);
                     Vector along = path.tangent(position);
-                    Vector reading =
-                            along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() > 0 ? along.negated() : along;
+                    boolean isBackwards = along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() > 0;
+                    Vector reading = isBackwards ? along.negated() : along;
                     double angle = StrictMath.atan2(reading.y(), reading.x());
-                    double half = Type.width(words, SMALL) / 2;
-                    Point start = path.at(position).minus(reading.times(half));
-                    return Stream.of(BESIDE + Text.BELOW * SMALL, -BESIDE - Text.ABOVE * SMALL)
+                    Point start = path.at(position).minus(reading.times(Type.width(words, size) / 2));
+                    return Stream.of(BESIDE + Text.BELOW * size, -BESIDE - Text.ABOVE * size)
                             .map(above -> List.of(
-                                    new Text(words, start.plus(reading.left().times(above)), SMALL, angle)));
+                                    new Text(words, start.plus(reading.left().times(above)), size, angle)));
                 });
-        free.place(candidates).ifPresent(texts::addAll);
     }
 
     private void beside(Point point, String words) {
@@ -220,6 +239,7 @@ final class PieceDrawing {
                         new Vector(-width / 2, -CROSS - 4),
                         new Vector(-width / 2, -CROSS - 12))
                 .map(step -> List.of(new Text(words, point.plus(step), SMALL, 0)));
-        free.place(candidates).ifPresent(texts::addAll);
+        Stream<List<Text>> nearBy = positions(point).map(at -> set(List.of(words), at, SMALLER, 0));
+        free.place(Stream.concat(candidates, nearBy)).ifPresent(texts::addAll);
     }
 }

@@ -9,9 +9,15 @@ package dev.hingepoint.svg.page;
  * @param date printed on every piece; empty for none
  */
 public record PrintOptions(Paper paper, double margin, double overlap, String whoFor, String date) {
+    private static final double FIRST_PAGE_WIDTH = 170;
+    private static final double FIRST_PAGE_HEIGHT = 250;
+
     public PrintOptions {
-        if (!(margin >= 0 && overlap >= 0) || usable(paper.width(), margin) <= overlap + 100) {
-            throw new IllegalArgumentException("the margins and the overlap leave nothing of the paper");
+        boolean holdsFirstPage = usable(paper.width(), margin) >= FIRST_PAGE_WIDTH
+                && usable(paper.height(), margin) >= FIRST_PAGE_HEIGHT;
+        if (!(margin >= 0 && overlap > 2 * Tiling.ARM && holdsFirstPage)) {
+            throw new IllegalArgumentException(
+                    "the margins must leave room for the first page's squares, and the overlap for the crosses in it");
         }
     }
 

@@ -1,15 +1,21 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.curve.Box;
 import java.util.List;
 
 /**
  * What is printed: the sheet, and the pages it is cut into.
  *
  * @param sheet everything in mm from the sheet's upper left corner
+ * @param pieces where each lies on the sheet
  * @param pages row by row; those with nothing to cut on are left out
  */
-public record Printed(Drawn sheet, List<Page> pages, PrintOptions options) {
+public record Printed(Drawn sheet, List<Page> pages, List<Placed> pieces, PrintOptions options) {
+    /** Where a piece lies on the sheet. */
+    public record Placed(String piece, Box box) {}
+
     public Printed {
         pages = List.copyOf(pages);
+        pieces = List.copyOf(pieces);
     }
 }

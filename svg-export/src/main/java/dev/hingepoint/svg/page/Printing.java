@@ -31,25 +31,38 @@ public final class Printing {
             drawings.add(drawn);
             boxes.add(drawn.strokes().get(0).bounds());
         }
-        return fewestPages(drawings, boxes, options);
+        return fewestPages(draft, drawings, boxes, options);
     }
 
     /** Sheets of different widths are tried; the one that needs the fewest pages is taken. */
-    private static Printed fewestPages(List<Drawn> drawings, List<Box> boxes, PrintOptions options) {
+    private static Printed fewestPages(Draft draft, List<Drawn> drawings, List<Box> boxes, PrintOptions options) {
         double widest = boxes.stream().mapToDouble(Box::width).max().orElseThrow();
+        String title = draft.pattern().card().name() + ", size " + draft.size();
         Printed fewest = null;
         for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
             double width = columns * options.stepAcross() + options.overlap();
             if (width < widest && columns < MOST_COLUMNS) {
                 continue;
             }
-            Drawn sheet = laid(drawings, Packing.shifts(boxes, Math.max(width, widest)));
-            Printed printed = new Printed(sheet, Tiling.pages(sheet, options), options);
+            List<Vector> shifts = Packing.shifts(boxes, Math.max(width, widest));
+            Drawn sheet = laid(drawings, shifts);
+            Printed printed =
+                    new Printed(sheet, Tiling.pages(title, sheet, options), placed(draft, boxes, shifts), options);
             if (fewest == null || printed.pages().size() < fewest.pages().size()) {
                 fewest = printed;
             }
         }
         return fewest;
+    }
+
+    /** The first box is the first page's. */
+    private static List<Printed.Placed> placed(Draft draft, List<Box> boxes, List<Vector> shifts) {
+        List<Printed.Placed> placed = new ArrayList<>();
+        List<Piece> pieces = draft.pieces();
+        for (int i = 0; i < pieces.size(); i++) {
+            placed.add(new Printed.Placed(pieces.get(i).name(), boxes.get(i + 1).moved(shifts.get(i + 1))));
+        }
+        return placed;
     }
 
     private static Drawn laid(List<Drawn> drawings, List<Vector> shifts) {

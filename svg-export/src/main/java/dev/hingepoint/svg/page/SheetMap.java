@@ -53,6 +53,12 @@ final class SheetMap {
         printed.sheet().strokes().stream()
                 .filter(stroke -> stroke.style() == Style.CUTTING)
                 .forEach(stroke -> strokes.add(stroke.moved(small)));
+        for (Printed.Placed piece : printed.pieces()) {
+            double size = Math.min(7, 60 * scale);
+            Point middle = small.of(piece.box().centre());
+            texts.add(new Text(
+                    piece.piece(), middle.minus(new Vector(Type.width(piece.piece(), size) / 2, 0)), size, 0));
+        }
         return SvgPage.write(
                 width, height, new Box(0, 0, width, height), new Drawn(strokes, texts), "map of the pages");
     }

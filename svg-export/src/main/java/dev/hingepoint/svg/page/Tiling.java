@@ -5,48 +5,67 @@ import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Cuts a sheet into pages. Neighbouring pages share a strip, the overlap, with crosses that are on both: cross on cross, the pages fit. Each line goes only to the pages it
- * touches, so the work grows with what is drawn, not with pages times lines.
+ * Cuts a sheet into pages. Neighbouring pages share a strip, the overlap, with crosses that are on both: cross on cross, the pages fit. Each line is cut only to the pages
+ * that its bounds touch.
  */
 final class Tiling {
-    private static final double ARM = 3;
+    static final double ARM = 3;
 
+    private final String title;
     private final PrintOptions options;
     private final Map<List<Integer>, Drawn> cells = new TreeMap<>((a, b) ->
             a.get(0).equals(b.get(0)) ? a.get(1).compareTo(b.get(1)) : a.get(0).compareTo(b.get(0)));
 
-    private Tiling(PrintOptions options) {
+    private Tiling(String title, PrintOptions options) {
+        this.title = title;
         this.options = options;
     }
 
-    static List<Page> pages(Drawn sheet, PrintOptions options) {
-        return new Tiling(options).cut(sheet);
+    /** @param title what each page says besides its name */
+    static List<Page> pages(String title, Drawn sheet, PrintOptions options) {
+        return new Tiling(title, options).cut(sheet);
     }
 
     private List<Page> cut(Drawn sheet) {
         Map<List<Integer>, List<Stroke>> strokes = new LinkedHashMap<>();
         Map<List<Integer>, List<Text>> texts = new LinkedHashMap<>();
+        Set<List<Integer>> needed = new HashSet<>();
         for (Stroke stroke : sheet.strokes()) {
             for (List<Integer> cell : touched(stroke.bounds())) {
-                List<Stroke> clipped = Clipping.clipped(stroke, area(cell));
-                if (!clipped.isEmpty()) {
-                    strokes.computeIfAbsent(cell, any -> new ArrayList<>()).addAll(clipped);
+                for (Stroke clipped : Clipping.clipped(stroke, area(cell))) {
+                    strokes.computeIfAbsent(cell, any -> new ArrayList<>()).add(clipped);
+                    if (isOnlyOn(cell, clipped.bounds())) {
+                        needed.add(cell);
+                    }
                 }
             }
         }
         for (Text text : sheet.texts()) {
             for (List<Integer> cell : touched(text.bounds())) {
                 texts.computeIfAbsent(cell, any -> new ArrayList<>()).add(text);
+                if (isOnlyOn(cell, text.bounds())) {
+                    needed.add(cell);
+                }
             }
         }
-        strokes.forEach((cell, drawn) -> cells.put(cell, new Drawn(drawn, texts.getOrDefault(cell, List.of()))));
+        needed.forEach(cell ->
+                cells.put(cell, new Drawn(strokes.getOrDefault(cell, List.of()), texts.getOrDefault(cell, List.of()))));
         return cells.keySet().stream().map(this::page).toList();
+    }
+
+    /** What lies within the strip that a page shares with the one before it, or above it, is on that one already. */
+    private boolean isOnlyOn(List<Integer> cell, Box drawn) {
+        Box area = area(cell);
+        return (cell.get(1) == 0 || drawn.right() > area.left() + options.overlap())
+                && (cell.get(0) == 0 || drawn.bottom() > area.top() + options.overlap());
     }
 
     private List<List<Integer>> touched(Box box) {
@@ -91,7 +110,9 @@ final class Tiling {
                 new Point(area.left(), area.bottom()),
                 new Point(area.left(), area.top())));
         String name = (cell.get(0) + 1) + "." + (cell.get(1) + 1);
-        texts.add(new Text(name, new Point(area.left() + 13, area.bottom() - 2.5), 5, 0));
+        Point corner = new Point(area.left() + 13, area.bottom() - 2.5);
+        texts.add(new Text(name, corner, 5, 0));
+        texts.add(new Text(title, new Point(area.left() + area.width() / 2 + 8, area.bottom() - 2.5), 2.5, 0));
         int row = cell.get(0);
         int column = cell.get(1);
         double half = options.overlap() / 2;

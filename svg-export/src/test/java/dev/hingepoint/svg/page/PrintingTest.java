@@ -111,6 +111,32 @@ class PrintingTest {
         }
     }
 
+    /** A word in the middle of a wide piece, on a page that no line touches, is not lost. */
+    @Test
+    void everyWordOfTheSheetIsOnSomePage() {
+        for (String paper : List.of("a4", "letter", "a2")) {
+            Printed printed = printed(paper);
+            List<String> onPages = printed.pages().stream()
+                    .flatMap(page -> page.drawn().texts().stream())
+                    .map(Text::words)
+                    .toList();
+            printed.sheet().texts().forEach(text -> assertTrue(onPages.contains(text.words()), text.words()));
+        }
+        Drawn lonely = new Drawn(List.of(), List.of(new Text("alone", new Point(500, 700), 5, 0)));
+        assertEquals(
+                1, Tiling.pages("t", lonely, PrintOptions.of(Paper.named("a4"))).size());
+    }
+
+    /** The project's sources, derived: max(1, ceil((W - o) / (p - o))) pages for a width W, a printable width p and an overlap o. */
+    @ParameterizedTest
+    @ValueSource(doubles = {50, 189, 191, 369, 371, 1000, 1234.5})
+    void asManyPagesAsTheWidthAsksFor(double width) {
+        PrintOptions options = PrintOptions.of(Paper.named("a4"));
+        Drawn line = new Drawn(List.of(Stroke.of(Style.CUTTING, new Point(0, 5), new Point(width, 5))), List.of());
+        int expected = (int) Math.max(1, Math.ceil((width - options.overlap()) / (190 - options.overlap())));
+        assertEquals(expected, Tiling.pages("t", line, options).size());
+    }
+
     @Test
     void noPieceLiesOnAnother() {
         List<Polygon> pieces = printed("a4").sheet().strokes().stream()
@@ -186,7 +212,8 @@ class PrintingTest {
                 "none: centre front",
                 "place on fold",
                 "waist",
-                "bust apex")) {
+                "bust apex",
+                "hip")) {
             assertTrue(words.contains(expected), expected + " is not in " + words);
         }
     }
