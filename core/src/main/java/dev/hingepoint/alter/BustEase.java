@@ -8,12 +8,14 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import dev.hingepoint.pattern.SewnEdge;
+import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,32 +25,33 @@ final class BustEase {
     private static final double EACH_SIDE = 40;
 
     private static final double NOTCH = 6;
+    /** The seam is drawn fair over so many mm on either side of the gap, or less where the bust level runs near. */
+    static final double FAIR_OVER = 60;
 
     private BustEase() {}
 
-    /** The paper with the side seam drawn fair through the gap that the slash left. */
-    static Paper eased(Paper cut, Point upper, Point lower, double intake) {
-        Paper straight = cut.then(Redraw.straight(
-                "Fill the gap at the side seam: the fullness is eased in",
-                cut.piece().nearest(cut.piece().edge(BustLines.SIDE_SEAM), upper),
-                cut.piece().nearest(cut.piece().edge(BustLines.SIDE_SEAM), lower)));
-        Paper faired = straight;
-        for (Point corner : List.of(upper, lower)) {
-            Piece piece = faired.piece();
-            var spot = piece.nearest(piece.edge(BustLines.SIDE_SEAM), corner);
-            double reach = Math.min(Redraw.reach(piece, spot), intake / 2);
-            faired = faired.then(Redraw.faired("Fair the side seam", piece, spot, reach));
-        }
-        return faired;
+    /**
+     * The paper with the side seam drawn fair past the gap that the slash left, in one curve. What is a hair shorter than the gap and the seam
+     * were is no fullness: the seam's ease is what the fair line holds.
+     */
+    static Paper eased(Paper cut, Point upper, Point lower, double over) {
+        Piece piece = cut.piece();
+        Edge side = piece.edge(BustLines.SIDE_SEAM);
+        Spot one = piece.nearest(side, upper);
+        Spot other = piece.nearest(side, lower);
+        boolean inOrder = one.position().compareTo(other.position()) < 0;
+        String caption = "Fill the gap at the side seam, and draw it fair: the fullness is eased in";
+        return cut.then(Redraw.bridged(caption, piece, inOrder ? one : other, inOrder ? other : one, over));
     }
 
     /** The seam's ease and the notches, on both sides, that say where the fullness goes. */
-    static Altered inSeam(Altered altered, Piece before, BustLines lines, double intake) {
+    static Altered inSeam(Altered altered, Piece before, BustLines lines) {
         Draft draft = altered.draft();
         EdgeRef frontSide = new EdgeRef(before.name(), BustLines.SIDE_SEAM);
         List<Seam> seams = new ArrayList<>();
         List<Piece> changed = new ArrayList<>();
         Piece front = draft.piece(before.name());
+        double intake = front.sewnLength(BustLines.SIDE_SEAM) - before.sewnLength(BustLines.SIDE_SEAM);
         double bust = bustAlong(before, lines);
         changed.add(notched(front, bust - EACH_SIDE, bust + EACH_SIDE + intake));
         for (Seam seam : draft.pattern().card().seams()) {

@@ -5,6 +5,7 @@ import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
@@ -15,7 +16,6 @@ import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,26 +60,30 @@ final class FullBust implements Alteration {
         String dartName = lines.dart().map(EdgeDart::name).orElse("side bust dart");
         BustDart dart =
                 new BustDart(dartName, upper, lower, lines.apex().plus(lines.shift(spread)), tipDistance(options));
-        Paper trued;
-        if (asEase) {
-            trued = BustEase.eased(cut, upper, lower, requireEase(draft, lines, spread));
-        } else if (dart.intake() <= 1e-6) {
-            trued = cut;
-        } else {
-            trued = dart.drawnOn(cut);
-        }
         List<String> kept = options.has("keep") ? kept(options) : List.of();
+        List<Law> laws = laws(draft, lines, spread, asEase, dartName, kept);
+        if (asEase) {
+            requireEase(draft, lines, spread);
+            Altered eased = Faired.untilLawsHold(
+                    draft,
+                    BustEase.FAIR_OVER,
+                    over -> finished(draft, lines, spread, kept, BustEase.eased(cut, upper, lower, over), laws));
+            return notes(BustEase.inSeam(eased, front, lines), lines, spread, dart, true, kept);
+        }
+        Paper trued = dart.intake() <= Tolerance.COINCIDENT ? cut : dart.drawnOn(cut);
+        return notes(finished(draft, lines, spread, kept, trued, laws), lines, spread, dart, false, kept);
+    }
+
+    /** With the hem drawn, girths taken back where that was ordered, and the armhole fair. */
+    private static Altered finished(
+            Draft draft, BustLines lines, double spread, List<String> kept, Paper trued, List<Law> laws) {
         Paper hem = KeptGirth.on(trued.then(hem(lines, trued.piece(), spread)), spread, kept);
         double reach = Redraw.reach(hem.piece(), hinge(lines, hem.piece()));
-        Altered altered = Faired.untilLawsHold(draft, reach, shorter -> {
+        return Faired.untilLawsHold(draft, reach, shorter -> {
             Redraw armhole = Redraw.faired("Fair the armhole", hem.piece(), hinge(lines, hem.piece()), shorter);
-            return Altered.of(draft, hem.then(armhole), amounts(spread, asEase))
-                    .withLaws(laws(draft, lines, spread, asEase, dartName, kept));
+            return Altered.of(draft, hem.then(armhole), Map.of("spread", spread))
+                    .withLaws(laws);
         });
-        if (asEase) {
-            altered = BustEase.inSeam(altered, front, lines, dart.intake());
-        }
-        return notes(altered, lines, spread, dart, asEase, kept);
     }
 
     private static double spread(Options options) {
@@ -156,7 +160,7 @@ final class FullBust implements Alteration {
         return Bisection.largest(0, -most, closing -> lines.intake(-closing) >= 0) * -1;
     }
 
-    private static double requireEase(Draft draft, BustLines lines, double spread) {
+    private static void requireEase(Draft draft, BustLines lines, double spread) {
         boolean isKnit = draft.pattern().card().stretchAcross() > 0;
         double most = isKnit ? MOST_EASE_KNIT : MOST_EASE_WOVEN;
         double intake = lines.intake(spread);
@@ -170,7 +174,6 @@ final class FullBust implements Alteration {
                     spread,
                     fits));
         }
-        return intake;
     }
 
     private static Piece withoutDart(BustLines lines) {
@@ -196,13 +199,6 @@ final class FullBust implements Alteration {
                 piece, lines.hem(), BustLines.CENTRE_FRONT, inOrder ? one : other, inOrder ? other : one);
     }
 
-    private static Map<String, Object> amounts(double spread, boolean asEase) {
-        Map<String, Object> amounts = new LinkedHashMap<>();
-        amounts.put("spread", spread);
-        amounts.put("dart", asEase ? "ease" : "side");
-        return amounts;
-    }
-
     private static List<Law> laws(
             Draft draft, BustLines lines, double spread, boolean asEase, String dart, List<String> kept) {
         Piece front = lines.front();
@@ -225,7 +221,8 @@ final class FullBust implements Alteration {
         });
         laws.add(
                 asEase
-                        ? Law.changesLength(front.name(), BustLines.SIDE_SEAM, lines.intake(spread), 0.3)
+                        ? Law.changesLength(
+                                front.name(), BustLines.SIDE_SEAM, lines.intake(spread), Tolerance.SEAM_MATCH)
                         : Law.keepsLength(front.name(), BustLines.SIDE_SEAM, 0.1));
         laws.add(Law.equalLegs(front.name(), dart, 0.01));
         if (!asEase) {
@@ -256,10 +253,15 @@ final class FullBust implements Alteration {
                         : "; the " + String.join(" and ", grown) + " " + changed
                                 + " as much, so blend there only for what is still wanting"));
         double drop = lines.drop(spread);
+        String side = BustLines.SIDE_SEAM;
+        double takenIn = asEase
+                ? told.draft().piece(lines.front().name()).sewnLength(side)
+                        - lines.front().sewnLength(side)
+                : dart.intake();
         told = told.withNote("centre front is " + Reason.millimetres(Math.abs(drop))
                 + (drop > 0 ? " longer" : " shorter") + ", and the "
                 + (asEase ? "fullness in the side seam" : "side bust dart") + " is now "
-                + Reason.millimetres(dart.intake()));
+                + Reason.millimetres(takenIn));
         if (Math.abs(spread) > LARGE_SPREAD) {
             told = told.withNote("a spread of " + Reason.millimetres(spread)
                     + " a half is large: do it in two goes, or give the front two darts");

@@ -3,13 +3,10 @@ package dev.hingepoint.alter;
 import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.curve.Position;
-import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
-import java.util.List;
 
 /** Trues hems: square to the fold, fair between their corners and through what a cut left. */
 final class HemTruing {
@@ -66,18 +63,9 @@ final class HemTruing {
         double start = path.distanceAlong(from.position());
         double end = path.distanceAlong(to.position());
         boolean centreFirst = piece.before(hem).name().equals(centre);
-        double before = Math.min(HEALED_OVER, start - (centreFirst ? SQUARE : 0));
-        double after = Math.min(HEALED_OVER, path.length() - end - (centreFirst ? 0 : SQUARE));
-        Position healedFrom = path.positionAt(start - Math.max(0, before));
-        Position healedTo = path.positionAt(end + Math.max(0, after));
-        Vector in = path.tangent(healedFrom);
-        Vector out = path.tangent(healedTo);
-        Point one = path.at(healedFrom);
-        Point other = path.at(healedTo);
-        double third = one.distanceTo(other) / 3;
-        Cubic fair = new Cubic(one, one.plus(in.times(third)), other.minus(out.times(third)), other);
-        Path course = fair.isStraight(Tolerance.COINCIDENT) ? Path.through(one, other) : Path.of(fair);
-        return new Redraw("Draw the hem fair", List.of(new Redraw.Stretch(hem, healedFrom, healedTo, course)));
+        double room = centreFirst ? start - SQUARE : path.length() - end - SQUARE;
+        double reach = Math.max(0, Math.min(HEALED_OVER, Math.min(room, centreFirst ? path.length() - end : start)));
+        return Redraw.bridged("Draw the hem fair", piece, from, to, reach);
     }
 
     /** Square to the fold, towards the hem's own side. */

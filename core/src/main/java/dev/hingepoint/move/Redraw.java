@@ -2,6 +2,7 @@ package dev.hingepoint.move;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Fairing;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
@@ -85,6 +86,28 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         Path before = old.part(from, stepStart.position());
         Path after = old.part(stepEnd.position(), to);
         return new Redraw(caption, List.of(new Stretch(stepStart.edge(), from, to, Fairing.corner(before, after))));
+    }
+
+    /**
+     * The stretch between two places of an edge, in order along it, and up to {@code reach} mm on either side of it, becomes one
+     * curve that keeps the directions of its two ends; where paper was put in or taken away, the edge then runs fair past it.
+     */
+    public static Redraw bridged(String caption, Piece piece, Spot from, Spot to, double reach) {
+        Path old = piece.edge(from.edge()).path();
+        double start = old.distanceAlong(from.position());
+        double end = old.distanceAlong(to.position());
+        Position bridgeFrom = old.positionAt(Math.max(0, start - reach));
+        Position bridgeTo = old.positionAt(Math.min(old.length(), end + reach));
+        Point one = old.at(bridgeFrom);
+        Point other = old.at(bridgeTo);
+        double third = one.distanceTo(other) / 3;
+        Cubic fair = new Cubic(
+                one,
+                one.plus(old.tangent(bridgeFrom).times(third)),
+                other.minus(old.tangent(bridgeTo).times(third)),
+                other);
+        Path course = fair.isStraight(Tolerance.COINCIDENT) ? Path.through(one, other) : Path.of(fair);
+        return new Redraw(caption, List.of(new Stretch(from.edge(), bridgeFrom, bridgeTo, course)));
     }
 
     /** The rule's reach in mm for the corner at a place inside an edge. */
