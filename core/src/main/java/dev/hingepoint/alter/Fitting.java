@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Reason;
 import dev.hingepoint.check.Ledger;
 import dev.hingepoint.check.Ledger.SeamLine;
 import dev.hingepoint.move.Step;
@@ -26,6 +27,11 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
     /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back last. */
     private static final List<String> USUAL = List.of("full bust", "hip blend", "sway back");
 
+    private static final List<String> BLENDED = List.of("waist", "hip");
+
+    /** A change of less in mm is not worth telling. */
+    private static final double TOLD = 0.5;
+
     /** The chart's column for each level. */
     private static final Map<String, String> COLUMNS =
             Map.of("bust", "full bust", "waist", "waist", "high hip", "high hip", "hip", "hip");
@@ -51,6 +57,9 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             entries.add(entry(request.name(), altered, draft));
             steps.addAll(altered.steps());
             altered.notes().forEach(note -> notes.add(request.name() + ": " + note));
+            if (request.name().equals("hip blend")) {
+                notes.addAll(alreadyGiven(entries));
+            }
             draft = altered.draft();
         }
         Card card = draft.pattern().card().withAltered(altered(before, draft, order));
@@ -70,6 +79,17 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 Ledger.edges(before, altered.draft()),
                 Ledger.girths(before, altered.draft()),
                 altered.notes());
+    }
+
+    /** How much a full bust before the blend had given at waist and hip already. */
+    private static List<String> alreadyGiven(List<Ledger.Entry> entries) {
+        return entries.stream()
+                .filter(entry -> entry.name().equals("full bust"))
+                .flatMap(entry -> entry.girths().stream())
+                .filter(girth -> BLENDED.contains(girth.level()) && Math.abs(girth.after() - girth.before()) > TOLD)
+                .map(girth -> "hip blend: of the " + girth.level() + ", the full bust had already given "
+                        + Reason.millimetres(girth.after() - girth.before()) + " round the body")
+                .toList();
     }
 
     private static List<String> orderNote(Order order) {

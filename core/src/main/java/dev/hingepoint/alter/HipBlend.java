@@ -39,6 +39,7 @@ import java.util.stream.Stream;
  */
 final class HipBlend implements Alteration {
     private static final List<String> LEVELS = List.of("bust", "waist", "hip");
+    private static final int MOST_SIZES_APART = 2;
     private static final double STEEP = 20;
     private static final double STEEP_WITHIN = 200;
     private static final double NOTCH = 6;
@@ -280,16 +281,18 @@ final class HipBlend implements Alteration {
     private static Altered notes(Altered altered, Draft draft, List<Piece> pieces, Map<String, Wanted> wanted) {
         Altered told = altered;
         List<String> sizes = draft.pattern().sizes();
+        String above = draft.size();
         for (Map.Entry<String, Wanted> entry : wanted.entrySet()) {
             String level = entry.getKey();
             double girth = altered.draft().girth(level) - draft.girth(level);
             told = told.withNote("the " + level + " changes by " + Reason.millimetres(girth) + " round the body");
-            int apart =
-                    Math.abs(sizes.indexOf(entry.getValue().size().orElse(draft.size())) - sizes.indexOf(draft.size()));
-            if (apart > 2) {
+            String here = entry.getValue().size().orElse(draft.size());
+            int apart = Math.abs(sizes.indexOf(here) - sizes.indexOf(above));
+            if (apart > MOST_SIZES_APART) {
                 told = told.withNote("the " + level + " is " + apart
-                        + " sizes away from the size above: sew a toile before cutting good cloth");
+                        + " sizes away from the level above it: sew a toile before cutting good cloth");
             }
+            above = here;
         }
         for (Piece piece : pieces) {
             if (isSteep(piece, altered.draft().piece(piece.name()))) {

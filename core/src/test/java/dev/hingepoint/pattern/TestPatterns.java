@@ -73,7 +73,22 @@ public final class TestPatterns {
                 "test dress",
                 "40",
                 List.of(Seam.of(new EdgeRef("front", "side seam"), new EdgeRef("back", "side seam"))));
-        return new Pattern(card, nest);
+        return new Pattern(withChart(card, new BodyChart(Unit.MILLIMETRE, chart)), nest);
+    }
+
+    private static Card withChart(Card card, BodyChart chart) {
+        return new Card(
+                card.name(),
+                card.baseSize(),
+                card.cupDifference(),
+                0,
+                0,
+                chart,
+                card.seams(),
+                card.allowances(),
+                List.of(),
+                Map.of(),
+                Optional.empty());
     }
 
     /** As drawn, mirrored, turned a little, or laid on its side and mirrored: the grain says which way is down. */
