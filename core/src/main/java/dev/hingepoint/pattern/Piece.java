@@ -207,6 +207,11 @@ public final class Piece {
         return edges.stream().map(Edge::path).reduce(Path::then).orElseThrow();
     }
 
+    /** The area within the stitching line, darts open, in mm2: exact. */
+    public double area() {
+        return Math.abs(Soundness.signedArea(outline()));
+    }
+
     /** Whether the stitching line runs clockwise as one looks at the paper. */
     public boolean isClockwise() {
         return Soundness.signedArea(outline()) > 0;

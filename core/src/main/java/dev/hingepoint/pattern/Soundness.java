@@ -3,6 +3,7 @@ package dev.hingepoint.pattern;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
+import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -50,16 +51,35 @@ final class Soundness {
         return closed;
     }
 
-    /** Twice the enclosed area would do, but callers like mm2; positive where the path runs clockwise on the paper (y down). */
+    /**
+     * The enclosed area in mm2, exactly: positive where the ring runs clockwise on the paper (y down). For a cubic, Green's theorem gives 3/20
+     * (2 P0xP1 + P0xP2 + P0xP3/3 + P1xP2 + P1xP3 + 2 P2xP3); derived.
+     */
     static double signedArea(Path ring) {
-        List<Point> points = ring.flatten(Tolerance.FLATTENING);
-        double twice = 0;
-        for (int i = 1; i < points.size(); i++) {
-            Point a = points.get(i - 1);
-            Point b = points.get(i);
-            twice += a.x() * b.y() - b.x() * a.y();
+        double area = 0;
+        for (Segment segment : ring.segments()) {
+            Point p = segment.start();
+            Point s = segment.end();
+            if (segment instanceof Cubic cubic) {
+                Point q = cubic.startHandle();
+                Point r = cubic.endHandle();
+                area += 3
+                        / 20.0
+                        * (2 * cross(p, q)
+                                + cross(p, r)
+                                + cross(p, s) / 3
+                                + cross(q, r)
+                                + cross(q, s)
+                                + 2 * cross(r, s));
+            } else {
+                area += cross(p, s) / 2;
+            }
         }
-        return twice / 2;
+        return area;
+    }
+
+    private static double cross(Point a, Point b) {
+        return a.x() * b.y() - b.x() * a.y();
     }
 
     /** The marks, with the ends of levels brought to the outline. */

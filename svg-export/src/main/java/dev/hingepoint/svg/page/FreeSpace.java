@@ -36,13 +36,15 @@ final class FreeSpace {
         }
     }
 
+    void take(Text text) {
+        Polygon room = room(text);
+        taken.insert(room.getEnvelopeInternal(), room);
+    }
+
     /** The first of the candidates whose every text has room; it then takes the room. */
     Optional<List<Text>> place(Stream<List<Text>> candidates) {
         Optional<List<Text>> found = candidates.filter(this::isFree).findFirst();
-        found.ifPresent(texts -> texts.forEach(text -> {
-            Polygon room = room(text);
-            taken.insert(room.getEnvelopeInternal(), room);
-        }));
+        found.ifPresent(texts -> texts.forEach(this::take));
         return found;
     }
 

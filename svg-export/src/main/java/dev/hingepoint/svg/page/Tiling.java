@@ -94,11 +94,36 @@ final class Tiling {
     private Page page(List<Integer> cell) {
         Box area = area(cell);
         Motion toPage = Motion.shift(new Vector(options.margin() - area.left(), options.margin() - area.top()));
-        Drawn drawn = cells.get(cell).and(marks(cell, area)).moved(toPage);
+        Drawn marked = cells.get(cell).and(marks(cell, area));
+        Drawn drawn = marked.and(new Drawn(List.of(), name(cell, area, marked))).moved(toPage);
         return new Page(cell.get(0) + 1, cell.get(1) + 1, options.paper(), options.margin(), drawn);
     }
 
-    /** The frame, the page's name, and two crosses in each overlap with a page that is there. */
+    /** The page's name and the sheet's, in free space as near to the lower left corner as there is room. */
+    private List<Text> name(List<Integer> cell, Box area, Drawn drawn) {
+        FreeSpace free = new FreeSpace(List.of(
+                new Point(area.left(), area.top()),
+                new Point(area.right(), area.top()),
+                new Point(area.right(), area.bottom()),
+                new Point(area.left(), area.bottom()),
+                new Point(area.left(), area.top())));
+        drawn.strokes().forEach(free::take);
+        drawn.texts().forEach(free::take);
+        String name = (cell.get(0) + 1) + "." + (cell.get(1) + 1);
+        List<Point> places = new ArrayList<>();
+        for (double up = 3; up < area.height() - 8; up += 5) {
+            for (double across = 3; across < area.width() - 20; across += 5) {
+                places.add(new Point(area.left() + across, area.bottom() - up));
+            }
+        }
+        return free.place(places.stream()
+                        .map(at -> List.of(
+                                new Text(name, at, 5, 0),
+                                new Text(title, at.plus(new Vector(Type.width(name, 5) + 3, 0)), 2.5, 0))))
+                .orElseGet(() -> List.of(new Text(name, places.get(0), 5, 0)));
+    }
+
+    /** The frame, and two crosses in each overlap with a page that is there. */
     private Drawn marks(List<Integer> cell, Box area) {
         List<Stroke> strokes = new ArrayList<>();
         List<Text> texts = new ArrayList<>();
@@ -109,10 +134,6 @@ final class Tiling {
                 new Point(area.right(), area.bottom()),
                 new Point(area.left(), area.bottom()),
                 new Point(area.left(), area.top())));
-        String name = (cell.get(0) + 1) + "." + (cell.get(1) + 1);
-        Point corner = new Point(area.left() + 13, area.bottom() - 2.5);
-        texts.add(new Text(name, corner, 5, 0));
-        texts.add(new Text(title, new Point(area.left() + area.width() / 2 + 8, area.bottom() - 2.5), 2.5, 0));
         int row = cell.get(0);
         int column = cell.get(1);
         double half = options.overlap() / 2;
