@@ -6,6 +6,7 @@ import dev.hingepoint.Where;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
 import java.util.List;
+import org.locationtech.jts.geom.TopologyException;
 
 /** All alterations, by the name they are ordered by. */
 public final class Catalogue {
@@ -40,7 +41,7 @@ public final class Catalogue {
 
     /** The same for an alteration of your own. */
     public static Altered checked(Draft draft, Alteration alteration, Options options) {
-        Altered altered = alteration.alter(draft, options);
+        Altered altered = altered(draft, alteration, options);
         altered.laws().stream()
                 .map(law -> law.on(draft, altered.draft()))
                 .filter(finding -> !finding.holds())
@@ -49,5 +50,18 @@ public final class Catalogue {
                     throw new Refusal(finding.reason());
                 });
         return altered;
+    }
+
+    /** A piece of a shape that no fitter would draw can defeat the geometry; that is the drawing's fault, and is told as such. */
+    private static Altered altered(Draft draft, Alteration alteration, Options options) {
+        try {
+            return alteration.alter(draft, options);
+        } catch (IllegalArgumentException | TopologyException wrong) {
+            throw new Refusal(
+                    new Reason.Unsound(
+                            alteration.name() + " cannot be laid on a piece of this shape: " + wrong.getMessage(),
+                            Where.UNKNOWN.size(draft.size())),
+                    wrong);
+        }
     }
 }

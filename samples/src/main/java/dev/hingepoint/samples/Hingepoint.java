@@ -57,12 +57,13 @@ public final class Hingepoint {
         return REFUSED;
     }
 
-    private static int refused(Exception thrown, CommandLine command, CommandLine.ParseResult call) throws Exception {
-        if (thrown instanceof Refusal refusal) {
-            command.getErr().println(oneLine(refusal.getMessage()));
-            return REFUSED;
-        }
-        throw thrown;
+    /** Even what should not happen is told in one line: a person who sews has no use for a stack trace. */
+    private static int refused(Exception thrown, CommandLine command, CommandLine.ParseResult call) {
+        String message = thrown instanceof Refusal
+                ? thrown.getMessage()
+                : "this should not happen, and is our mistake: " + thrown + "; nothing was written";
+        command.getErr().println(oneLine(message));
+        return REFUSED;
     }
 
     private static String oneLine(String message) {

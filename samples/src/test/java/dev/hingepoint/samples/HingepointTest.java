@@ -151,6 +151,23 @@ class HingepointTest {
         assertTrue(err.toString().contains("bust apex"), err.toString());
     }
 
+    /** Apexes where no fitter would mark one: off the paper, at the hem, on the centre line, on the armhole. */
+    @ParameterizedTest
+    @CsvSource({"-400, 268", "94, 1070", "0, 268", "94, 20", "255, 268", "94, 5000", "160, 130"})
+    void anApexOutOfPlaceIsRefusedOrWorks(double x, double y) throws IOException {
+        Path order = order("  - full bust: {spread: 20 mm}\n");
+        Path drawing = folder.resolve("larkfield.svg");
+        String moved = Files.readString(drawing)
+                .replaceAll(
+                        "(data-name=\"bust apex\") cx=\"[0-9.]+\" cy=\"[0-9.]+\"",
+                        "$1 cx=\"" + x + "\" cy=\"" + y + "\"");
+        Files.writeString(drawing, moved);
+        int code = run("alter", order.toString(), "--out", folder.resolve("out").toString());
+        assertEquals(code == 2 ? 1 : 0, err.toString().lines().count(), err.toString());
+        assertEquals(code == 2, !Files.exists(folder.resolve("out")), err.toString());
+        assertFalse(err.toString().contains("our mistake"), err.toString());
+    }
+
     @Test
     void onAFoldTheSwayBackGoesToTheShoulderAndTellsOfTheNeckline() throws IOException {
         Path order = order("  - sway back: {wedge: 12 mm}\n");
