@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Redraw: replace stretches of edges by other courses. The paper inside stays as it is; what stands on a redrawn stretch (notches, the
@@ -255,28 +256,48 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         return endOnNewCourse(piece, mark, end.reversed()).reversed();
     }
 
-    /** The path with its last straight part drawn out, or cut off, where it meets the new course of the stretch it ended on. */
+    /** The path drawn out, or cut off, where it meets the new course of the stretch it ended on. */
     private Path endOnNewCourse(Piece piece, Mark mark, Path path) {
-        Segment last = path.segments().get(path.segments().size() - 1);
         Point end = path.end();
         Optional<Stretch> stretch =
                 stretches.stream().filter(s -> isOn(piece, s, end)).findFirst();
-        if (stretch.isEmpty() || !(last instanceof Line)) {
+        boolean isStraight = path.segments().get(path.segments().size() - 1) instanceof Line;
+        if (stretch.isEmpty() || !isStraight) {
             return path;
         }
         Path course =
                 redrawn(stretch.get().edge(), piece.edge(stretch.get().edge()).path());
-        Point meets = course.crossings(end, last.tangent(1)).stream()
-                .map(course::at)
-                .filter(point -> point.minus(last.start()).dot(last.tangent(1)) > Tolerance.COINCIDENT)
-                .min((a, b) -> Double.compare(a.distanceTo(end), b.distanceTo(end)))
-                .filter(point -> point.isCloseTo(end, FARTHEST))
+        return IntStream.range(0, path.segments().size())
+                .boxed()
+                .flatMap(i -> endingInPart(path, i, course).stream())
+                .min(Comparator.comparingDouble(ended -> ended.end().distanceTo(end)))
+                .filter(ended -> ended.end().isCloseTo(end, FARTHEST))
                 .orElseThrow(() -> new Refusal(new Reason.Unsound(
                         "the line no longer meets the redrawn edge "
                                 + stretch.get().edge(),
                         piece.where().mark(mark.name()))));
-        List<Segment> parts = new ArrayList<>(path.segments());
-        parts.set(parts.size() - 1, new Line(last.start(), meets));
-        return Path.of(parts);
+    }
+
+    /** The path cut off where one of its straight parts meets a course; only the last part may be drawn out to meet it. */
+    private static Optional<Path> endingInPart(Path path, int part, Path course) {
+        List<Segment> parts = path.segments();
+        if (!(parts.get(part) instanceof Line line)) {
+            return Optional.empty();
+        }
+        boolean isLast = part == parts.size() - 1;
+        double length = line.length();
+        return course.crossings(line.end(), line.step()).stream()
+                .map(course::at)
+                .filter(point -> along(line, point) > Tolerance.COINCIDENT && (isLast || along(line, point) <= length))
+                .min(Comparator.comparingDouble(point -> point.distanceTo(path.end())))
+                .map(meets -> {
+                    List<Segment> ended = new ArrayList<>(parts.subList(0, part));
+                    ended.add(new Line(line.start(), meets));
+                    return Path.of(ended);
+                });
+    }
+
+    private static double along(Line line, Point point) {
+        return point.minus(line.start()).dot(line.tangent(0));
     }
 }

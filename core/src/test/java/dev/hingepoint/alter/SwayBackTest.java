@@ -172,4 +172,31 @@ class SwayBackTest {
         Refusal broken = assertThrows(Refusal.class, () -> Catalogue.alter(back, request("wedge", "120 mm")));
         assertTrue(broken.reason() instanceof Reason.BrokenLaw);
     }
+
+    /** Found by chance: the line a hair above the waist, so that the level's last part is shorter than what the fairing takes off. */
+    @Test
+    void aLevelThatEndsInASliverIsCutOffFartherIn() {
+        Shape shape = new Shape(
+                218.15491819513508,
+                282.1959726263838,
+                -8.395766086705924,
+                101.87971217382496,
+                244.56023815358265,
+                6.252799287324714,
+                true,
+                true,
+                true,
+                false,
+                2);
+        for (String above : List.of("0.001 mm", "0.017051153555556198 mm", "0.05 mm", "0.2 mm")) {
+            for (String wedge : List.of("20.999428560318652 mm", "12 mm", "7 mm")) {
+                Draft draft = TestPatterns.dress(shape).in("40");
+                Piece back = Catalogue.alter(
+                                draft, request("wedge", wedge, "above", above, "method", "wedge", "keep fold", true))
+                        .draft()
+                        .piece("back");
+                assertEquals(draft.piece("back").width("waist"), back.width("waist"), 0.5);
+            }
+        }
+    }
 }
