@@ -12,6 +12,7 @@ import dev.hingepoint.curve.Position;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
@@ -32,7 +33,7 @@ import java.util.stream.Stream;
  * Blends the side seams of front and back alike from one size to another, or by amounts on the whole girth: {@code hip blend: {waist:
  * "42", hip: "44"}}, {@code hip blend: {hip: +40 mm}}.
  *
- * <p>Widths come from the named size, lengths from the chosen size. Kept: bust, neckline, shoulder, armhole, centre line and all
+ * <p>Widths come from the named size, lengths from the chosen size. A blend at the bust takes armhole and sleeve along. Kept: else bust, neckline, shoulder, armhole, centre line and all
  * depths; a level that is not named stays as the piece has it now. From the hip down the seam is the hip size's line. What front and
  * back then differ in length, beyond what they did, is shared at the two hem corners. Source: Central Washington University costume
  * text, ch. 17: an amount is divided by the number of seams.
@@ -72,20 +73,35 @@ final class HipBlend implements Alteration {
         }
         Map<String, SideSeamBlend> blends = new LinkedHashMap<>();
         pieces.forEach(piece -> blends.put(piece.name(), blend(draft, piece, wanted)));
+        List<Seam> armholeSeams = wanted.containsKey("bust") ? armholeSeams(draft, pieces, options) : List.of();
         Map<String, Double> longer = sharedAtHem(draft, blends);
         Draft blended = draft;
         List<Step> steps = new ArrayList<>();
         for (Piece piece : pieces) {
-            Paper paper = Paper.of(piece)
-                    .then(blends.get(piece.name())
-                            .redraw(caption(piece, wanted), longer.getOrDefault(piece.name(), 0.0)));
+            SideSeamBlend blend = blends.get(piece.name());
+            String caption = caption(piece, wanted);
+            Redraw redraw = blend.redraw(caption, longer.getOrDefault(piece.name(), 0.0));
+            if (blend.movedAbove() != 0) {
+                redraw = redraw.and(UnderarmBlend.armhole(caption, piece, blend.outwards(), blend.movedAbove()));
+            }
+            Paper paper = Paper.of(piece).then(redraw);
+            if (blend.movedAbove() != 0) {
+                paper = paper.marked(UnderarmBlend.evenDarts(paper.piece()));
+            }
             blended = blended.with(notched(paper.piece(), wanted));
+            steps.addAll(paper.steps());
+        }
+        for (Seam seam : armholeSeams) {
+            Paper paper = UnderarmBlend.sleeve(
+                    draft, blended, seam, wanted.get("bust").size().orElseThrow());
+            blended = blended.with(paper.piece());
             steps.addAll(paper.steps());
         }
         for (EdgeRef[] pair : pairs(draft, blends.keySet().stream().toList())) {
             blended = PairedNotches.shared(draft, blended, pair[0], pair[1]);
         }
-        Altered altered = new Altered(blended, amounts(options, wanted), steps, laws(draft, pieces, wanted), List.of());
+        Altered altered = new Altered(
+                blended, amounts(options, wanted), steps, laws(draft, pieces, wanted, armholeSeams), List.of());
         return notes(altered, draft, pieces, wanted);
     }
 
@@ -94,19 +110,29 @@ final class HipBlend implements Alteration {
             throw options.refuse("the high hip is no joint of a blend; name waist and hip");
         }
         options.knowing(LEVELS.toArray(String[]::new));
-        if (options.has("bust")) {
-            throw options.refuse("the bust is not blended, since the armhole would no longer fit the sleeve; "
-                    + "choose the size by the upper bust, and alter with full bust");
-        }
         Map<String, Wanted> wanted = new LinkedHashMap<>();
         for (String level : LEVELS) {
             options.raw(level).ifPresent(value -> wanted.put(level, wanted(draft, options, level, value)));
+        }
+        if (wanted.containsKey("bust") && wanted.get("bust").size().isEmpty()) {
+            throw options.refuse("the bust is blended to a size only, since the sleeve must have it too; "
+                    + "for an amount choose the size by the upper bust, and alter with full bust");
         }
         if (wanted.isEmpty()) {
             throw options.refuse(
                     "name the waist, the hip or both, each with a size in quotes or an amount with sign and unit");
         }
         return wanted;
+    }
+
+    /** The seams whose sleeves take the bust's size with the armhole. */
+    private static List<Seam> armholeSeams(Draft draft, List<Piece> pieces, Options options) {
+        List<Seam> seams = UnderarmBlend.armholeSeams(draft, pieces);
+        if (seams.isEmpty()) {
+            throw options.refuse("the bust is blended only together with the sleeve, and none is sewn to the armhole; "
+                    + "choose the size by the upper bust, and alter with full bust");
+        }
+        return seams;
     }
 
     private static Wanted wanted(Draft draft, Options options, String level, Object value) {
@@ -145,8 +171,13 @@ final class HipBlend implements Alteration {
     private static SideSeamBlend blend(Draft draft, Piece piece, Map<String, Wanted> wanted) {
         String first = wanted.keySet().iterator().next();
         List<Joint> joints = new ArrayList<>();
-        joints.add(new Joint(LEVELS.get(LEVELS.indexOf(first) - 1), piece, 0));
-        for (String level : LEVELS.subList(LEVELS.indexOf(first), LEVELS.size())) {
+        // a blend at the bust takes all above it along; any other leaves the bust and what is above it
+        double atBust = wanted.containsKey("bust")
+                ? wanted.get("bust").line(draft, piece).width("bust") - piece.width("bust")
+                : 0;
+        int start = Math.max(0, LEVELS.indexOf(first) - 1);
+        joints.add(new Joint(LEVELS.get(start), piece, atBust));
+        for (String level : LEVELS.subList(start + 1, LEVELS.size())) {
             if (!wanted.containsKey(level) && !piece.hasLevel(level)) {
                 continue;
             }
@@ -196,7 +227,8 @@ final class HipBlend implements Alteration {
     /** A notch on the side seam at each named level, where none is near. */
     private static Piece notched(Piece piece, Map<String, Wanted> wanted) {
         Piece notched = piece;
-        for (String level : wanted.keySet()) {
+        for (String level :
+                wanted.keySet().stream().filter(level -> !level.equals("bust")).toList()) {
             Point end = notched.levelFrame(level).outerEnd();
             boolean isThere =
                     notched.marks(Notch.class).anyMatch(notch -> notch.at().isCloseTo(end, NOTCH));
@@ -213,11 +245,14 @@ final class HipBlend implements Alteration {
         return notched;
     }
 
-    private static List<Law> laws(Draft draft, List<Piece> pieces, Map<String, Wanted> wanted) {
+    private static List<Law> laws(
+            Draft draft, List<Piece> pieces, Map<String, Wanted> wanted, List<Seam> armholeSeams) {
         List<Law> laws = new ArrayList<>();
+        armholeSeams.forEach(seam -> laws.add(UnderarmBlend.keepsEase(seam)));
         for (Piece piece : pieces) {
             Stream.of("neckline", "shoulder", "armhole", "centre front", "centre back")
                     .filter(piece::hasEdge)
+                    .filter(edge -> armholeSeams.isEmpty() || !edge.equals(UnderarmBlend.ARMHOLE))
                     .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
             for (String level : LEVELS) {
                 if (!piece.hasLevel(level)) {
@@ -235,7 +270,8 @@ final class HipBlend implements Alteration {
             }
             laws.add(noNewCorner(draft, piece, wanted));
         }
-        List<String> names = pieces.stream().map(Piece::name).toList();
+        List<String> names = new ArrayList<>(pieces.stream().map(Piece::name).toList());
+        armholeSeams.forEach(seam -> names.add(UnderarmBlend.cap(seam).piece()));
         pairs(draft, names).forEach(pair -> laws.add(matchesAsBefore(pair[0], pair[1])));
         draft.pieces().stream()
                 .filter(piece -> !names.contains(piece.name()))

@@ -34,14 +34,24 @@ final class SideSeamBlend {
     private final Piece piece;
     private final List<Joint> joints;
 
-    /** @param joints from the one where the blend starts down; the first one's line is the piece's own, the last one's runs to the hem */
+    /** @param joints from the one where the blend starts down; the first one's line is the piece's own, moved out where all above goes with it, the last one's runs to the hem */
     SideSeamBlend(Piece piece, List<Joint> joints) {
         this.piece = piece;
         this.joints = List.copyOf(joints);
     }
 
+    /** How far out, in mm, the seam's upper end goes, and all above the first joint with it. */
+    double movedAbove() {
+        return moved(0);
+    }
+
+    /** Away from the centre line at the first joint. */
+    Vector outwards() {
+        return frame(piece, 0).outwards();
+    }
+
     /** The new courses, downwards: from joint to joint, and along the last one's line to the hem. */
-    List<Path> courses() {
+    private List<Path> courses() {
         List<Path> courses = new ArrayList<>();
         courses.add(toHem());
         for (int i = joints.size() - 2; i >= 0; i--) {
@@ -159,6 +169,11 @@ final class SideSeamBlend {
         courses.set(last, courses.get(last).withLength(courses.get(last).length() + longer));
         List<Redraw.Stretch> stretches = new ArrayList<>();
         Path own = piece.downwards(SIDE_SEAM);
+        if (movedAbove() != 0) {
+            Path above =
+                    own.part(0, along(piece, 0)).moved(Motion.shift(outwards().times(movedAbove())));
+            stretches.add(stretch(0, along(piece, 0), above));
+        }
         for (int i = 0; i < courses.size(); i++) {
             double to = i + 1 < joints.size() ? along(piece, i + 1) : own.length();
             stretches.add(stretch(along(piece, i), to, courses.get(i)));

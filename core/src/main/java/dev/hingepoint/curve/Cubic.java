@@ -168,6 +168,24 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
         return best;
     }
 
+    @Override
+    public double farthest(Vector direction) {
+        List<Double> candidates = new ArrayList<>(List.of(0.0));
+        candidates.addAll(new Bernstein(
+                        direction.dot(startHandle.minus(start)),
+                        direction.dot(endHandle.minus(startHandle)),
+                        direction.dot(end.minus(endHandle)))
+                .roots());
+        candidates.add(1.0);
+        double best = 0;
+        for (double t : candidates) {
+            if (at(t).minus(at(best)).dot(direction) > 0) {
+                best = t;
+            }
+        }
+        return best;
+    }
+
     private Bernstein slope(boolean across) {
         Vector a = startHandle.minus(start);
         Vector b = endHandle.minus(startHandle);

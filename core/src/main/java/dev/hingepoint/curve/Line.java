@@ -72,6 +72,11 @@ public record Line(Point start, Point end) implements Segment {
     }
 
     @Override
+    public double farthest(Vector direction) {
+        return step().dot(direction) > 0 ? 1 : 0;
+    }
+
+    @Override
     public Box bounds() {
         return Box.of(start, end);
     }

@@ -1,6 +1,7 @@
 package dev.hingepoint.curve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -14,6 +15,9 @@ import java.util.stream.Stream;
  */
 public final class Path {
     private static final double NEAR_JOINT = 1e-4;
+
+    /** A path that is drawn out is drawn anew over so many mm before its end. */
+    private static final double RUN_ON = 30;
 
     private final List<Segment> segments;
     private volatile double[] travelled;
@@ -132,17 +136,17 @@ public final class Path {
         while (i < segments.size() - 1 && distance > lengths[i + 1]) {
             i++;
         }
-        return snapped(i, segments.get(i).parameterAt(distance - lengths[i]));
+        return snapped(i, segments.get(i).parameterAt(distance - lengths[i]), Tolerance.LENGTH);
     }
 
     /** A place computed to lie on a joint, give or take rounding, is the joint: no stretch then begins or ends with a sliver. */
-    private Position snapped(int segment, double t) {
+    private Position snapped(int segment, double t, double tolerance) {
         Segment on = segments.get(segment);
         double within = Math.min(1, Math.max(0, t));
-        if (within < NEAR_JOINT && on.at(within).isCloseTo(on.start(), Tolerance.LENGTH)) {
+        if (within < NEAR_JOINT && on.at(within).isCloseTo(on.start(), tolerance)) {
             return new Position(segment, 0);
         }
-        if (within > 1 - NEAR_JOINT && on.at(within).isCloseTo(on.end(), Tolerance.LENGTH)) {
+        if (within > 1 - NEAR_JOINT && on.at(within).isCloseTo(on.end(), tolerance)) {
             return new Position(segment, 1);
         }
         return new Position(segment, within);
@@ -239,10 +243,21 @@ public final class Path {
     }
 
     /**
-     * The same path, its end run on or drawn back along its own direction until it is {@code length} mm long, within {@link
-     * Tolerance#LENGTH}.
+     * The same path, cut off or its end run on along its own direction until it is {@code length} mm long, within {@link
+     * Tolerance#LENGTH}. Where it runs on, only its last {@link #RUN_ON} mm, or twice the change, are drawn anew.
      */
     public Path withLength(double length) {
+        double more = length - length();
+        if (more <= 0) {
+            return part(0, length);
+        }
+        double kept = length() - Math.max(RUN_ON, 2 * more);
+        return kept <= Tolerance.COINCIDENT
+                ? drawnOut(length)
+                : part(0, kept).then(part(kept, length()).drawnOut(length - kept));
+    }
+
+    private Path drawnOut(double length) {
         Path path = this;
         for (int round = 0; round < 20 && Math.abs(length - path.length()) > Tolerance.LENGTH; round++) {
             path = path.withEnd(path.end().plus(endTangent().times(length - path.length())));
@@ -260,7 +275,7 @@ public final class Path {
                 double t = segment.nearest(point);
                 double distance = segment.at(t).distanceTo(point);
                 if (distance < bestDistance) {
-                    best = snapped(i, t);
+                    best = snapped(i, t, Tolerance.LENGTH);
                     bestDistance = distance;
                 }
             }
@@ -281,7 +296,7 @@ public final class Path {
         return IntStream.range(0, segments.size())
                 .boxed()
                 .flatMap(i ->
-                        segments.get(i).crossings(origin, direction).stream().map(t -> snapped(i, t)))
+                        segments.get(i).crossings(origin, direction).stream().map(t -> snapped(i, t, Tolerance.LENGTH)))
                 .toList();
     }
 
@@ -295,6 +310,15 @@ public final class Path {
                     return along >= -slack && along <= 1 + slack;
                 })
                 .toList();
+    }
+
+    /** The place, the first where several are equal, that lies farthest along {@code direction}. */
+    public Position farthest(Vector direction) {
+        return IntStream.range(0, segments.size())
+                .mapToObj(i -> snapped(i, segments.get(i).farthest(direction), Tolerance.COINCIDENT))
+                .max(Comparator.comparingDouble(
+                        position -> at(position).minus(start()).dot(direction)))
+                .orElseThrow();
     }
 
     /** The inner joints where the path bends by more than {@code bend} radians. */

@@ -45,6 +45,9 @@ public sealed interface Segment permits Line, Cubic {
      */
     List<Double> crossings(Point origin, Vector direction);
 
+    /** The parameter, the smallest where several are equal, of the point that lies farthest along {@code direction}. */
+    double farthest(Vector direction);
+
     /** The smallest upright box that holds the segment. */
     Box bounds();
 

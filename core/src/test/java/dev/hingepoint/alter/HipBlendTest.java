@@ -9,6 +9,8 @@ import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
 import dev.hingepoint.pattern.TestPatterns.Shape;
@@ -75,7 +77,11 @@ class HipBlendTest {
     }
 
     private static double sharpest(Piece piece) {
-        Path side = piece.edge("side seam").path();
+        return kinks(piece, "side seam");
+    }
+
+    private static double kinks(Piece piece, String edge) {
+        Path side = piece.edge(edge).path();
         double sharpest = 0;
         for (int i = 1; i < side.segments().size(); i++) {
             sharpest = Math.max(
@@ -137,6 +143,65 @@ class HipBlendTest {
         }
     }
 
+    /** Widths from the named size, sleeve and all; the ease of the cap stays. */
+    @Property(seed = "126", tries = 80)
+    void aBlendAtTheBustTakesArmholeAndSleeveAlong(@ForAll("shapes") Shape shape, @ForAll("sizes") String bust) {
+        Draft before = TestPatterns.withSleeve(TestPatterns.dress(shape)).in("40");
+        Draft named = before.pattern().in(bust);
+        Draft after = Catalogue.alter(before, request("bust", bust)).draft();
+        for (String name : List.of("front", "back")) {
+            Piece old = before.piece(name);
+            Piece piece = after.piece(name);
+            assertEquals(named.piece(name).width("bust"), piece.width("bust"), 0.1);
+            assertEquals(old.width("waist"), piece.width("waist"), 0.1);
+            assertEquals(old.width("hip"), piece.width("hip"), 0.1);
+            for (String edge : List.of("neckline", "shoulder")) {
+                assertEquals(old.edge(edge), piece.edge(edge));
+            }
+            assertEquals(sharpest(old), sharpest(piece), StrictMath.toRadians(0.1));
+            assertEquals(kinks(old, "armhole"), kinks(piece, "armhole"), StrictMath.toRadians(0.1));
+            piece.marks(EdgeDart.class)
+                    .forEach(dart ->
+                            assertEquals(dart.first().length(), dart.second().length(), 0.01));
+        }
+        Piece sleeve = after.piece("sleeve");
+        assertEquals(upperArm(named.piece("sleeve")), upperArm(sleeve), 1e-6);
+        assertEquals(
+                before.piece("sleeve").edge("hem").path(), sleeve.edge("hem").path());
+        assertEquals(capEase(before), capEase(after), 0.1);
+        assertEquals(kinks(before.piece("sleeve"), "cap"), kinks(sleeve, "cap"), StrictMath.toRadians(0.1));
+    }
+
+    private static double upperArm(Piece sleeve) {
+        Path cap = sleeve.edge("cap").path();
+        return cap.start().distanceTo(cap.end());
+    }
+
+    private static double capEase(Draft draft) {
+        return Measured.sewn(draft.piece("sleeve"), "cap")
+                - Measured.sewn(draft.piece("front"), "armhole")
+                - Measured.sewn(draft.piece("back"), "armhole");
+    }
+
+    @Test
+    void theBustIsNotBlendedWithoutASleeveOfThatSizeNorByAmount() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0);
+        Pattern sleeveless = TestPatterns.dress(shape);
+        Refusal none = assertThrows(Refusal.class, () -> Catalogue.alter(sleeveless.in("40"), request("bust", "44")));
+        assertTrue(none.getMessage().contains("sleeve"), none.getMessage());
+        Pattern whole = TestPatterns.withSleeve(sleeveless);
+        Pattern without44 = new Pattern(
+                whole.card(),
+                whole.nest().stream()
+                        .filter(piece ->
+                                !(piece.name().equals("sleeve") && piece.size().equals("44")))
+                        .toList());
+        Refusal missing = assertThrows(Refusal.class, () -> Catalogue.alter(without44.in("40"), request("bust", "44")));
+        assertTrue(
+                missing.getMessage().contains("sleeve") && missing.getMessage().contains("44"), missing.getMessage());
+        assertThrows(Refusal.class, () -> Catalogue.alter(whole.in("40"), request("bust", "+20 mm")));
+    }
+
     @Property(seed = "124", tries = 60)
     void atMostOneInflectionMoreThanTheParents(@ForAll("shapes") Shape shape) {
         Draft before = TestPatterns.dress(shape).in("40");
@@ -185,7 +250,6 @@ class HipBlendTest {
                 refusal.getMessage().contains("\"44\"") && refusal.getMessage().contains("+44 mm"),
                 refusal.getMessage());
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("hip", "45")));
-        assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("bust", "44")));
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("high hip", "44")));
     }
 }

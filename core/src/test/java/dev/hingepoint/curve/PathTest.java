@@ -92,4 +92,33 @@ class PathTest {
         assertEquals(wanted, changed.length(), 1e-6);
         assertEquals(path.start(), changed.start());
     }
+
+    /** Nothing on the path lies farther, compared with the path flattened. */
+    @Property(seed = "18")
+    void theFarthestPlaceLiesFarthest(
+            @ForAll("paths") Path path, @ForAll @DoubleRange(min = -3.14, max = 3.14) double angle) {
+        Vector direction = new Vector(StrictMath.cos(angle), StrictMath.sin(angle));
+        double farthest = path.at(path.farthest(direction)).minus(path.start()).dot(direction);
+        double flattened = path.flatten(0.001).stream()
+                .mapToDouble(point -> point.minus(path.start()).dot(direction))
+                .max()
+                .orElseThrow();
+        assertEquals(flattened, farthest, 0.001);
+        assertTrue(farthest >= flattened - 1e-9);
+    }
+
+    /** Only the end of a path gives way to its new length, and smoothly. */
+    @Property(seed = "19")
+    void withAnotherLengthItIsTheSamePathButForItsEnd(
+            @ForAll("smooth") Cubic cubic, @ForAll @DoubleRange(min = -20, max = 20) double more) {
+        Path path = Path.of(cubic);
+        double wanted = Math.max(path.length() / 2, path.length() + more);
+        Path changed = path.withLength(wanted);
+        assertEquals(wanted, changed.length(), 1e-6);
+        double kept = Math.min(wanted, path.length() - Math.max(30, 2 * more));
+        if (kept > 1) {
+            assertTrue(changed.part(0, kept).isCloseTo(path.part(0, kept), 1e-6));
+        }
+        assertTrue(changed.corners(1e-6).isEmpty());
+    }
 }

@@ -76,6 +76,56 @@ public final class TestPatterns {
         return new Pattern(withChart(card, new BodyChart(Unit.MILLIMETRE, chart)), nest);
     }
 
+    /** The same dress with a sleeve in each size, its cap 20 mm longer than the armholes. */
+    public static Pattern withSleeve(Pattern dress) {
+        List<Piece> nest = new ArrayList<>(dress.nest());
+        for (String size : SIZES) {
+            Draft draft = dress.in(size);
+            double armholes = draft.piece("front").sewnLength("armhole")
+                    + draft.piece("back").sewnLength("armhole");
+            nest.add(sleeve(size, 0.36 * armholes, armholes + 20).moved(Motion.turn(new Point(0, 0), 0.3)));
+        }
+        List<Seam> seams = new ArrayList<>(dress.card().seams());
+        seams.add(Seam.of(new EdgeRef("front", "shoulder"), new EdgeRef("back", "shoulder")));
+        seams.add(new Seam(
+                List.of(new EdgeRef("sleeve", "cap")),
+                List.of(new EdgeRef("front", "armhole"), new EdgeRef("back", "armhole")),
+                10,
+                30,
+                false));
+        seams.add(Seam.of(new EdgeRef("sleeve", "front underarm seam"), new EdgeRef("sleeve", "back underarm seam")));
+        return new Pattern(dress.card().withSeams(seams), nest);
+    }
+
+    /** The cap's height is solved for its length. */
+    private static Piece sleeve(String size, double half, double capLength) {
+        double height = 0;
+        Path cap = null;
+        for (double low = 10, high = 400; high - low > 1e-9; ) {
+            height = (low + high) / 2;
+            cap = Path.of(
+                    cubic(-half, 0, -half * 0.5, 0, -half * 0.5, -height, 0, -height),
+                    cubic(0, -height, half * 0.55, -height, half * 0.4, 0, half, 0));
+            if (cap.length() < capLength) {
+                low = height;
+            } else {
+                high = height;
+            }
+        }
+        double hem = half - 30;
+        return Piece.of(
+                "sleeve",
+                size,
+                Optional.empty(),
+                List.of(new Cutting(1, Cutting.How.PAIR, Optional.empty())),
+                List.of(
+                        new Edge("cap", Edge.Kind.SEAM, cap),
+                        line("back underarm seam", Edge.Kind.SEAM, half, 0, hem, 420),
+                        line("hem", Edge.Kind.HEM, hem, 420, -hem, 420),
+                        line("front underarm seam", Edge.Kind.SEAM, -hem, 420, -half, 0)),
+                List.of(new Grain(new Line(new Point(0, 40), new Point(0, 360)))));
+    }
+
     private static Card withChart(Card card, BodyChart chart) {
         return new Card(
                 card.name(),

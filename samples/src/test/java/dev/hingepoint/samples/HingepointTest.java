@@ -122,7 +122,7 @@ class HingepointTest {
                 "  - full bust: {spread: 900 mm} | largest",
                 "  - hip blend: {hip: 44} | quotes",
                 "  - hip blend: {hip: \"99\"} | size",
-                "  - hip blend: {bust: \"44\"} | armhole",
+                "  - hip blend: {bust: +20 mm} | size only",
                 "  - hip blend: {} | amount",
                 "  - tuck: {by: 3 mm} | no alteration",
                 "  - full bust | list of names",

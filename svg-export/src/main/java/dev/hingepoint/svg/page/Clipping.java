@@ -13,30 +13,35 @@ final class Clipping {
     static List<Stroke> clipped(Stroke stroke, Box box) {
         List<Stroke> parts = new ArrayList<>();
         List<Point> run = new ArrayList<>();
+        double travelled = stroke.before();
+        double before = travelled;
         for (int i = 1; i < stroke.points().size(); i++) {
             Point from = stroke.points().get(i - 1);
             Point to = stroke.points().get(i);
             double[] inside = inside(from, to, box);
-            if (inside == null) {
-                end(stroke.style(), run, parts);
-                continue;
+            double length = from.distanceTo(to);
+            if (inside == null || run.isEmpty() || inside[0] > 0) {
+                end(stroke.style(), before, run, parts);
             }
-            if (run.isEmpty() || inside[0] > 0) {
-                end(stroke.style(), run, parts);
-                run.add(from.towards(to, inside[0]));
+            if (inside != null) {
+                if (run.isEmpty()) {
+                    run.add(from.towards(to, inside[0]));
+                    before = travelled + inside[0] * length;
+                }
+                run.add(from.towards(to, inside[1]));
+                if (inside[1] < 1) {
+                    end(stroke.style(), before, run, parts);
+                }
             }
-            run.add(from.towards(to, inside[1]));
-            if (inside[1] < 1) {
-                end(stroke.style(), run, parts);
-            }
+            travelled += length;
         }
-        end(stroke.style(), run, parts);
+        end(stroke.style(), before, run, parts);
         return parts;
     }
 
-    private static void end(Style style, List<Point> run, List<Stroke> parts) {
+    private static void end(Style style, double before, List<Point> run, List<Stroke> parts) {
         if (run.size() > 1) {
-            parts.add(new Stroke(style, run));
+            parts.add(new Stroke(style, run, before));
         }
         run.clear();
     }

@@ -5,8 +5,12 @@ import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import java.util.List;
 
-/** A line on paper: points joined straight. */
-public record Stroke(Style style, List<Point> points) {
+/**
+ * A line on paper: points joined straight.
+ *
+ * @param before how far in mm the line has run before its first point, where that was cut off: its dashes go on from there
+ */
+public record Stroke(Style style, List<Point> points, double before) {
     public Stroke {
         points = List.copyOf(points);
         if (points.size() < 2) {
@@ -14,12 +18,16 @@ public record Stroke(Style style, List<Point> points) {
         }
     }
 
+    Stroke(Style style, List<Point> points) {
+        this(style, points, 0);
+    }
+
     static Stroke of(Style style, Point... points) {
         return new Stroke(style, List.of(points));
     }
 
     Stroke moved(Motion motion) {
-        return new Stroke(style, points.stream().map(motion::of).toList());
+        return new Stroke(style, points.stream().map(motion::of).toList(), before);
     }
 
     Box bounds() {

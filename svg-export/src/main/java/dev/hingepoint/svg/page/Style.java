@@ -1,5 +1,7 @@
 package dev.hingepoint.svg.page;
 
+import java.util.stream.Stream;
+
 /** How a line is drawn: told apart without colour, by width and dashes (common practice; widths after ISO 128: wide and narrow lines). */
 public enum Style {
     CUTTING(0.5, ""),
@@ -30,5 +32,12 @@ public enum Style {
     /** Lengths of dashes and gaps in mm; empty for an unbroken line. */
     public String dashes() {
         return dashes;
+    }
+
+    /** After how many mm the dashes begin anew; 0 for an unbroken line. */
+    double dashLength() {
+        return dashes.isEmpty()
+                ? 0
+                : Stream.of(dashes.split(" ")).mapToDouble(Double::parseDouble).sum();
     }
 }

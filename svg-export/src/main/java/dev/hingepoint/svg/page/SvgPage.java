@@ -4,9 +4,10 @@ import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.svg.file.Numbers;
 import dev.hingepoint.svg.file.Xml;
-import java.util.EnumMap;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Writes a page as SVG at true scale: width, height and viewBox in mm, and the page size for a browser that prints it. */
 public final class SvgPage {
@@ -30,21 +31,32 @@ public final class SvgPage {
         svg.append("<clipPath id=\"printable\"><rect x=\"" + Numbers.of(clip.left()) + "\" y=\""
                 + Numbers.of(clip.top()) + "\" width=\"" + Numbers.of(clip.width()) + "\" height=\""
                 + Numbers.of(clip.height()) + "\"/></clipPath>\n");
-        Map<Style, StringBuilder> byStyle = new EnumMap<>(Style.class);
-        drawn.strokes()
-                .forEach(stroke ->
-                        data(byStyle.computeIfAbsent(stroke.style(), style -> new StringBuilder()), stroke.points()));
-        byStyle.forEach((style, data) -> svg.append(
-                        "<path fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" stroke-width=\"")
-                .append(Numbers.of(style.width()))
-                .append(style.dashes().isEmpty() ? "" : "\" stroke-dasharray=\"" + style.dashes())
-                .append("\" d=\"")
-                .append(data)
-                .append("\"/>\n"));
+        drawn.strokes().stream()
+                .sorted(Comparator.comparing(Stroke::style))
+                .collect(Collectors.groupingBy(SvgPage::look, LinkedHashMap::new, Collectors.toList()))
+                .forEach((look, strokes) -> {
+                    svg.append("<path fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" ")
+                            .append(look)
+                            .append(" d=\"");
+                    strokes.forEach(stroke -> data(svg, stroke.points()));
+                    svg.append("\"/>\n");
+                });
         svg.append(
                 "<g clip-path=\"url(#printable)\" font-family=\"'Liberation Sans', Arial, Helvetica, sans-serif\">\n");
         drawn.texts().forEach(text -> svg.append(text(text)));
         return svg.append("</g>\n</svg>\n").toString();
+    }
+
+    /** The attributes that strokes share which are drawn as one path. */
+    private static String look(Stroke stroke) {
+        Style style = stroke.style();
+        String look = "stroke-width=\"" + Numbers.of(style.width()) + "\"";
+        if (style.dashes().isEmpty()) {
+            return look;
+        }
+        String offset = Numbers.of(stroke.before() % style.dashLength());
+        return look + " stroke-dasharray=\"" + style.dashes() + "\""
+                + (offset.equals("0") ? "" : " stroke-dashoffset=\"" + offset + "\"");
     }
 
     private static void data(StringBuilder data, List<Point> points) {

@@ -255,4 +255,17 @@ class PrintingTest {
         assertEquals(1139 / 2048.0 * 10, Type.width("7", 10), 1e-9);
         assertEquals((1366 + 2 * 1139) / 2048.0, Type.width("A42", 1), 1e-9);
     }
+
+    /** A dash that a page joint cuts goes on where it was: neighbouring pages lie over each other without a break. */
+    @Test
+    void dashesRunOnFromPageToPage() {
+        Stroke line = Stroke.of(Style.STITCHING, new Point(0, 0), new Point(30, 40), new Point(130, 40));
+        List<Stroke> parts = Clipping.clipped(line, new Box(6, 0, 100, 100));
+        assertEquals(1, parts.size());
+        assertEquals(10, parts.get(0).before(), 1e-9);
+        Stroke right = Clipping.clipped(parts.get(0), new Box(40, 0, 100, 100)).get(0);
+        assertEquals(60, right.before(), 1e-9);
+        String svg = SvgPage.write(100, 100, new Box(0, 0, 100, 100), new Drawn(parts, List.of()), "test");
+        assertTrue(svg.contains("stroke-dasharray=\"4 2\" stroke-dashoffset=\"4\""), svg);
+    }
 }
