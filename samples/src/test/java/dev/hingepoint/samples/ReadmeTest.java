@@ -7,6 +7,11 @@ import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
 import dev.hingepoint.svg.page.BeforeAfter;
+import dev.hingepoint.svg.page.Page;
+import dev.hingepoint.svg.page.Paper;
+import dev.hingepoint.svg.page.PrintOptions;
+import dev.hingepoint.svg.page.Printing;
+import dev.hingepoint.svg.page.SvgPage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +43,18 @@ class ReadmeTest {
         assertEquals(
                 BeforeAfter.svg(fitting.before(), fitting.after()),
                 Files.readString(Path.of("pictures/before-after.svg")));
+    }
+
+    @Test
+    void itsPageIsTheDemos() throws IOException {
+        OrderReader.ReadOrder order = OrderReader.read(Path.of("patterns/concert-order.yaml"));
+        Fitting fitting = Fitting.of(PatternFiles.read(order.card()).pattern(), order.order());
+        PrintOptions options = PrintOptions.of(Paper.named("a4")).forWhom("Ida, second row", "");
+        Page page = Printing.print(fitting.after(), options).pages().stream()
+                .filter(one -> one.name().equals("3.1"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(SvgPage.write(page), Files.readString(Path.of("pictures/page.svg")));
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Cuts a sheet into pages. Neighbouring pages share a strip, the overlap, with crosses that are on both: cross on cross, the pages fit. Each line is cut only to the pages
@@ -18,6 +19,7 @@ import java.util.TreeMap;
  */
 final class Tiling {
     static final double ARM = 3;
+    private static final int NAME_PLACES = 12;
 
     private final String title;
     private final PrintOptions options;
@@ -94,13 +96,20 @@ final class Tiling {
     private Page page(List<Integer> cell) {
         Box area = area(cell);
         Motion toPage = Motion.shift(new Vector(options.margin() - area.left(), options.margin() - area.top()));
-        Drawn marked = cells.get(cell).and(marks(cell, area));
-        Drawn drawn = marked.and(new Drawn(List.of(), name(cell, area, marked))).moved(toPage);
+        List<List<Text>> joints = new ArrayList<>();
+        List<Stroke> marks = marks(cell, area, joints);
+        Drawn marked = cells.get(cell).and(new Drawn(marks, List.of()));
+        FreeSpace free = free(area, marked);
+        List<Text> names = new ArrayList<>();
+        joints.forEach(places -> names.add(
+                free.place(places.stream().map(List::of)).map(set -> set.get(0)).orElse(places.get(0))));
+        names.addAll(name(cell, area, free));
+        Drawn drawn = marked.and(new Drawn(List.of(), names)).moved(toPage);
         return new Page(cell.get(0) + 1, cell.get(1) + 1, options.paper(), options.margin(), drawn);
     }
 
-    /** The page's name and the sheet's, in free space as near to the lower left corner as there is room. */
-    private List<Text> name(List<Integer> cell, Box area, Drawn drawn) {
+    /** What room a page has left between what is drawn on it. */
+    private static FreeSpace free(Box area, Drawn drawn) {
         FreeSpace free = new FreeSpace(List.of(
                 new Point(area.left(), area.top()),
                 new Point(area.right(), area.top()),
@@ -109,6 +118,11 @@ final class Tiling {
                 new Point(area.left(), area.top())));
         drawn.strokes().forEach(free::take);
         drawn.texts().forEach(free::take);
+        return free;
+    }
+
+    /** The page's name and the sheet's, in free space as near to the lower left corner as there is room. */
+    private List<Text> name(List<Integer> cell, Box area, FreeSpace free) {
         String name = (cell.get(0) + 1) + "." + (cell.get(1) + 1);
         List<Point> places = new ArrayList<>();
         for (double up = 3; up < area.height() - 8; up += 5) {
@@ -123,10 +137,13 @@ final class Tiling {
                 .orElseGet(() -> List.of(new Text(name, places.get(0), 5, 0)));
     }
 
-    /** The frame, and two crosses in each overlap with a page that is there. */
-    private Drawn marks(List<Integer> cell, Box area) {
+    /**
+     * The frame, and two crosses in each overlap with a page that is there.
+     *
+     * @param names takes, for each such page, the places where its name may stand, the best first
+     */
+    private List<Stroke> marks(List<Integer> cell, Box area, List<List<Text>> names) {
         List<Stroke> strokes = new ArrayList<>();
-        List<Text> texts = new ArrayList<>();
         strokes.add(Stroke.of(
                 Style.FRAME,
                 new Point(area.left(), area.top()),
@@ -141,7 +158,7 @@ final class Tiling {
         double quarterAcross = area.width() / 4;
         joins(
                 strokes,
-                texts,
+                names,
                 List.of(row, column + 1),
                 area.right() - half,
                 area.top() + quarterDown,
@@ -149,7 +166,7 @@ final class Tiling {
                 2 * quarterDown);
         joins(
                 strokes,
-                texts,
+                names,
                 List.of(row, column - 1),
                 area.left() + half,
                 area.top() + quarterDown,
@@ -157,7 +174,7 @@ final class Tiling {
                 2 * quarterDown);
         joins(
                 strokes,
-                texts,
+                names,
                 List.of(row + 1, column),
                 area.left() + quarterAcross,
                 area.bottom() - half,
@@ -165,18 +182,18 @@ final class Tiling {
                 0);
         joins(
                 strokes,
-                texts,
+                names,
                 List.of(row - 1, column),
                 area.left() + quarterAcross,
                 area.top() + half,
                 2 * quarterAcross,
                 0);
-        return new Drawn(strokes, texts);
+        return strokes;
     }
 
     private void joins(
             List<Stroke> strokes,
-            List<Text> texts,
+            List<List<Text>> names,
             List<Integer> neighbour,
             double x,
             double y,
@@ -191,8 +208,13 @@ final class Tiling {
         }
         String name = (neighbour.get(0) + 1) + "." + (neighbour.get(1) + 1);
         double angle = across == 0 ? -StrictMath.PI / 2 : 0;
-        Point middle = new Point(x + across / 2, y + down / 2);
         Vector half = Vector.ofAngle(angle).times(Type.width(name, 3) / 2);
-        texts.add(new Text(name, middle.minus(half).plus(Vector.ofAngle(angle).right()), 3, angle));
+        // from the middle of the joint outwards
+        names.add(IntStream.rangeClosed(0, 2 * NAME_PLACES)
+                .mapToDouble(i -> 0.5 + (i % 2 == 0 ? 1 : -1) * (i + 1) / 2 * 0.7 / NAME_PLACES)
+                .mapToObj(part -> new Point(x + across * part, y + down * part))
+                .map(at ->
+                        new Text(name, at.minus(half).plus(Vector.ofAngle(angle).right()), 3, angle))
+                .toList());
     }
 }
