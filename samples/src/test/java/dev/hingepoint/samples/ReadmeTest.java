@@ -7,15 +7,13 @@ import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
 import dev.hingepoint.svg.page.BeforeAfter;
-import dev.hingepoint.svg.page.Page;
-import dev.hingepoint.svg.page.Paper;
-import dev.hingepoint.svg.page.PrintOptions;
-import dev.hingepoint.svg.page.Printing;
-import dev.hingepoint.svg.page.SvgPage;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What the README shows is what the code is and draws. */
 class ReadmeTest {
@@ -45,16 +43,15 @@ class ReadmeTest {
                 Files.readString(Path.of("pictures/before-after.svg")));
     }
 
+    /** Altered, written, read again and printed, as the demo does it. */
     @Test
-    void itsPageIsTheDemos() throws IOException {
-        OrderReader.ReadOrder order = OrderReader.read(Path.of("patterns/concert-order.yaml"));
-        Fitting fitting = Fitting.of(PatternFiles.read(order.card()).pattern(), order.order());
-        PrintOptions options = PrintOptions.of(Paper.named("a4")).forWhom("Ida, second row", "");
-        Page page = Printing.print(fitting.after(), options).pages().stream()
-                .filter(one -> one.name().equals("3.1"))
-                .findFirst()
-                .orElseThrow();
-        assertEquals(SvgPage.write(page), Files.readString(Path.of("pictures/page.svg")));
+    void itsPageIsTheDemos(@TempDir Path folder) throws IOException {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        Hingepoint.run(nowhere, nowhere, "alter", "patterns/concert-order.yaml", "--out", folder.toString());
+        String card = folder.resolve("altered.yaml").toString();
+        String out = folder.toString();
+        Hingepoint.run(nowhere, nowhere, "print", card, "--size", "40", "--for", "Ida, second row", "--out", out);
+        assertEquals(Files.readString(folder.resolve("pages/3.1.svg")), Files.readString(Path.of("pictures/page.svg")));
     }
 
     @Test
