@@ -9,4 +9,5 @@ module dev.hingepoint.core {
     exports dev.hingepoint.check;
     exports dev.hingepoint.alter;
     exports dev.hingepoint.allowance;
+    exports dev.hingepoint.fit;
 }

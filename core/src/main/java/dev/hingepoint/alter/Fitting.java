@@ -112,11 +112,13 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 .filter(body -> !body.isEmpty())
                 .orElseGet(() ->
                         before.pattern().card().bodyChart().body(order.size()).orElse(Map.of())));
-        for (Ledger.GirthLine girth : Ledger.girths(before, after)) {
+        // the chart speaks of the front that is drawn without a name
+        Draft charted = already.isPresent() ? before : before.pattern().in(order.size());
+        for (Ledger.GirthLine girth : Ledger.girths(charted, after)) {
             String column = COLUMNS.getOrDefault(girth.level(), girth.level());
             fits.computeIfPresent(column, (name, body) -> new Length(body.mm() + girth.after() - girth.before()));
         }
-        return new Card.Altered(order.size(), all, fits);
+        return new Card.Altered(order.size(), before.front(), all, fits);
     }
 
     /** The seams that matched before and no longer do. */

@@ -30,9 +30,11 @@ public record Card(
     /**
      * What was done to one size, and whom it now fits.
      *
+     * @param front the second front, where that one was altered
      * @param fits for the altered size, the body it now fits, in the chart's columns
      */
-    public record Altered(String size, List<AlterationRequest> alterations, Map<String, Length> fits) {
+    public record Altered(
+            String size, Optional<String> front, List<AlterationRequest> alterations, Map<String, Length> fits) {
         public Altered {
             alterations = List.copyOf(alterations);
             fits = Map.copyOf(fits);

@@ -4,6 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -100,6 +101,16 @@ public record Length(double mm) implements Comparable<Length> {
         String part = above == 0 ? "" : above + "/" + below;
         String gap = whole != 0 && above != 0 ? " " : "";
         return sign + (whole == 0 && above != 0 ? "" : whole) + gap + part + " in";
+    }
+
+    /** As read off a tape: to the millimetre, in cm to one decimal, in inches to 1/16. */
+    public String shownIn(Unit unit) {
+        BigDecimal whole = BigDecimal.valueOf(mm).setScale(0, RoundingMode.HALF_EVEN);
+        return switch (unit) {
+            case MILLIMETRE -> whole.toPlainString() + " mm";
+            case CENTIMETRE -> whole.movePointLeft(1).setScale(1).toPlainString() + " cm";
+            case INCH -> inInches();
+        };
     }
 
     @Override

@@ -13,14 +13,21 @@ import picocli.CommandLine.ParameterException;
         name = "hingepoint",
         mixinStandardHelpOptions = true,
         versionProvider = Hingepoint.Version.class,
-        subcommands = {AlterCommand.class, PrintCommand.class, WalkCommand.class},
+        subcommands = {
+            PlanCommand.class,
+            AlterCommand.class,
+            PrintCommand.class,
+            MeasureCommand.class,
+            WalkCommand.class
+        },
         description =
                 "Alters sewing patterns as a fitter does with scissors and paper, exactly, and prints them to tape together.",
         footer = {
             "",
             "Exit 0: done. 1: done and written, but the pattern does not hold up, for example a seam no longer matches. 2: refused, and nothing written.",
             "",
-            "Example: hingepoint alter order.yaml --out altered",
+            "Example: hingepoint plan larkfield.yaml --body ida.yaml --out ida-order.yaml",
+            "Then:    hingepoint alter ida-order.yaml --out altered",
             "Then:    hingepoint print altered/altered.yaml --size 40 --paper a4 --out altered",
             "",
             "Sew a toile before you cut good cloth."

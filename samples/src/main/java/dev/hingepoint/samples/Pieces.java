@@ -3,7 +3,9 @@ package dev.hingepoint.samples;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.svg.file.PatternFiles.LoadedPattern;
+import dev.hingepoint.svg.file.WholeFiles;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -21,5 +23,11 @@ final class Pieces {
         } catch (Refusal refusal) {
             throw refusal.in(file.getFileName().toString());
         }
+    }
+
+    /** Writes one file, whole or not at all. */
+    static void write(Path file, String contents) {
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        WholeFiles.writeAll(folder, Map.of(file.getFileName().toString(), contents));
     }
 }

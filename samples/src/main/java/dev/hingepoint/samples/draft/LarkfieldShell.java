@@ -36,8 +36,8 @@ public final class LarkfieldShell {
     public static Pattern shell() {
         List<Piece> nest = new ArrayList<>();
         for (Size size : Chart.sizes()) {
-            Piece front = piece(size, "front", 70);
-            Piece back = piece(size, "back", 22);
+            Piece front = piece(size, "front", 96);
+            Piece back = piece(size, "back", 30);
             double cap = front.sewnLength("armhole") + back.sewnLength("armhole") + CAP_EASE;
             int n = size.steps();
             Piece sleeve = Sleeve.draft(size.name(), cap, 300 + 9 * n, 270 + 8 * n, 150, NOTCH);
@@ -82,8 +82,8 @@ public final class LarkfieldShell {
                 curve(underarm, new Vector(-0.12, 1), 60, at(waist, atWaist), down, 70),
                 curve(at(waist, atWaist), down, 70, at(hip, atHip), down, 80));
         Vector shoulder = across.turned(StrictMath.toRadians(20));
-        Point neck = at(80 + 1.5 * n, 0);
-        Point tip = neck.plus(shoulder.times(105 + 1.5 * n));
+        Point neck = at(92 + 1.5 * n, 0);
+        Point tip = neck.plus(shoulder.times(93 + 1.5 * n));
         double scoop = isFront ? 92 : 80;
         Path armhole = Path.of(curve(
                 tip, shoulder.right(), 95 + 2 * n, underarm, side.startTangent().left(), scoop - 20 + 2 * n));

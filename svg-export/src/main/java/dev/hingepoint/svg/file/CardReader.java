@@ -162,11 +162,11 @@ public final class CardReader {
     }
 
     private static Card.Altered altered(Yaml altered, Yaml root, BodyChart chart) {
-        altered.knowing("size", "alterations");
+        altered.knowing("size", "front", "alterations");
         List<AlterationRequest> alterations =
                 altered.maps("alterations").stream().map(AlterationText::read).toList();
         Map<String, Length> fits =
                 root.map("fits").map(body -> lengths(body, chart.unit())).orElse(Map.of());
-        return new Card.Altered(altered.requiredText("size", "\"40\""), alterations, fits);
+        return new Card.Altered(altered.requiredText("size", "\"40\""), altered.text("front"), alterations, fits);
     }
 }

@@ -112,7 +112,11 @@ public final class CardWriter {
     }
 
     private void altered(Card.Altered altered, Unit unit) {
-        yaml.append("altered:\n  size: ").append(quoted(altered.size())).append("\n  alterations:\n");
+        yaml.append("altered:\n  size: ").append(quoted(altered.size())).append('\n');
+        altered.front()
+                .ifPresent(
+                        front -> yaml.append("  front: ").append(plain(front)).append('\n'));
+        yaml.append(altered.alterations().isEmpty() ? "  alterations: []\n" : "  alterations:\n");
         altered.alterations()
                 .forEach(request -> yaml.append("    - ")
                         .append(AlterationText.write(request))

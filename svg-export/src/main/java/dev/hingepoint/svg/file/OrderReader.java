@@ -24,8 +24,9 @@ public final class OrderReader {
                 root.requiredText("size", "\"40\""),
                 root.text("front"),
                 root.maps("alterations").stream().map(AlterationText::read).toList());
-        if (order.alterations().isEmpty()) {
-            throw root.refuse("it orders no alterations");
+        // an order that means to alter nothing says so
+        if (!root.has("alterations")) {
+            throw root.refuse("it orders no alterations; write alterations: [] to alter nothing");
         }
         return new ReadOrder(card, order);
     }

@@ -166,6 +166,15 @@ final class Yaml {
         }
     }
 
+    /** Runs something that may refuse, naming the file in the refusal. */
+    <T> T inFile(Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (Refusal refusal) {
+            throw refusal(file, path + refusal.reason().sentence(), refusal);
+        }
+    }
+
     Refusal refuse(String what) {
         return refusal(file, path + what, null);
     }

@@ -68,7 +68,7 @@ public final class SvgPage {
         }
     }
 
-    private static String text(Text text) {
+    static String text(Text text) {
         String x = Numbers.of(text.at().x());
         String y = Numbers.of(text.at().y());
         String turn = Math.abs(text.angle()) < 1e-9

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -78,6 +79,7 @@ class PatternFilesTest {
         Pattern pattern = tunic();
         Card.Altered altered = new Card.Altered(
                 "40",
+                Optional.empty(),
                 List.of(
                         new AlterationRequest("hip blend", Map.of("hip", "42")),
                         new AlterationRequest("sway back", Map.of("wedge", "12 mm"))),

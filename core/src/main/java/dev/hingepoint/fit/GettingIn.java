@@ -1,0 +1,168 @@
+package dev.hingepoint.fit;
+
+import dev.hingepoint.check.Measurements;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Opening;
+import dev.hingepoint.pattern.Piece;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Whether one can get into a garment. The neckline, stretched as its finish stretches, and twice the opening must go round the head; the
+ * narrowest girth that no opening opens, stretched as the cloth stretches, must pass the bust or the hips, whichever is less. Common practice, no source.
+ */
+public final class GettingIn {
+    private GettingIn() {}
+
+    /**
+     * One narrow place.
+     *
+     * @param place the neckline, or a level
+     * @param opens how far in mm it opens
+     * @param passes what must pass through it
+     * @param needed how much that measures in mm
+     * @param opening the opening in mm from the neckline that would do; empty where none is needed, or none can be told
+     */
+    public record Narrow(String place, double opens, String passes, double needed, OptionalDouble opening) {
+        public boolean isWideEnough() {
+            return opens >= needed;
+        }
+
+        /** In plain words. */
+        public String sentence() {
+            String opened = "the " + place + " opens to " + whole(opens) + ", and " + passes + " of " + whole(needed)
+                    + " must pass";
+            if (isWideEnough()) {
+                return opened;
+            }
+            return opened + ": too narrow"
+                    + (opening.isPresent()
+                            ? "; an opening of " + whole(Math.ceil(opening.getAsDouble()))
+                                    + " from the neckline would do"
+                            : "");
+        }
+
+        private static String whole(double mm) {
+            return new Length(Math.rint(mm)).toString();
+        }
+    }
+
+    /** The neckline, and the narrowest level that is not opened; what the pieces do not draw is left out. */
+    public static List<Narrow> into(Draft draft, Body body, FitRules rules) {
+        double stretch =
+                body.cloth().map(Cloth::across).orElse(draft.pattern().card().stretchAcross());
+        List<Narrow> narrow = new ArrayList<>();
+        neckline(draft, body, rules, stretch).ifPresent(narrow::add);
+        narrowestLevel(draft, body, stretch).ifPresent(narrow::add);
+        return narrow;
+    }
+
+    private static Optional<Narrow> neckline(Draft draft, Body body, FitRules rules, double stretch) {
+        OptionalDouble girth = Measurements.girth(draft, "neckline");
+        if (girth.isEmpty()) {
+            return Optional.empty();
+        }
+        // a facing or a turned edge does not stretch; a band or binding of the garment's own cloth does
+        boolean isBound = draft.piecesWithEdges("neckline").stream()
+                .allMatch(piece -> piece.edge("neckline").kind() == Edge.Kind.BOUND);
+        double stretched = girth.getAsDouble() * (1 + (isBound ? stretch : 0));
+        double opened = openings(draft).stream()
+                .mapToDouble(opening -> opening.length().mm())
+                .sum();
+        double head = body.mm(Measure.HEAD_GIRTH).orElse(rules.headGirth());
+        double opens = stretched + 2 * opened;
+        OptionalDouble would = opens >= head ? OptionalDouble.empty() : OptionalDouble.of((head - stretched) / 2);
+        return Optional.of(new Narrow("neckline", opens, "a head", head, would));
+    }
+
+    /** Openings from the neckline, on pieces that are there. */
+    private static List<Opening> openings(Draft draft) {
+        return draft.pattern().card().openings().stream()
+                .filter(opening -> opening.from().equals("neckline"))
+                .filter(opening -> draft.find(opening.edge().piece()).isPresent())
+                .toList();
+    }
+
+    private static Optional<Narrow> narrowestLevel(Draft draft, Body body, double stretch) {
+        OptionalDouble bust = body.mm(Measure.FULL_BUST);
+        OptionalDouble hip = body.mm(Measure.HIP);
+        if (bust.isEmpty() || hip.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean overBust = bust.getAsDouble() <= hip.getAsDouble();
+        double passing = Math.min(bust.getAsDouble(), hip.getAsDouble());
+        return draft.levels().stream()
+                .filter(level -> EaseRule.column(level).isPresent())
+                .filter(level -> !isOpened(draft, level))
+                .min(Comparator.comparingDouble(draft::girth))
+                .map(level -> {
+                    double opens = draft.girth(level) * (1 + stretch);
+                    return new Narrow(
+                            level,
+                            opens,
+                            overBust ? "a bust" : "hips",
+                            passing,
+                            opens >= passing
+                                    ? OptionalDouble.empty()
+                                    : openingPast(draft, level, passing / (1 + stretch)));
+                });
+    }
+
+    private static boolean isOpened(Draft draft, String level) {
+        return openings(draft).stream()
+                .anyMatch(opening ->
+                        fromNeckline(
+                                        draft.piece(opening.edge().piece()),
+                                        opening.edge().edge(),
+                                        level)
+                                .stream()
+                                .anyMatch(along -> along <= opening.length().mm()));
+    }
+
+    /** How far in mm below the neckline a level meets an edge. */
+    private static OptionalDouble fromNeckline(Piece piece, String edge, String level) {
+        boolean startsThere = piece.hasEdge(edge)
+                && piece.hasLevel(level)
+                && (piece.before(edge).name().equals("neckline")
+                        || piece.after(edge).name().equals("neckline"));
+        if (!startsThere) {
+            return OptionalDouble.empty();
+        }
+        Path down = piece.from(edge, "neckline");
+        Path drawn = piece.levelFrame(level).path();
+        for (Point end : List.of(drawn.start(), drawn.end())) {
+            double along = down.distanceAlong(down.nearest(end));
+            if (down.at(along).isCloseTo(end, 1)) {
+                return OptionalDouble.of(along);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** How long an opening down the centre back must be to end where the garment is wide enough. */
+    private static OptionalDouble openingPast(Draft draft, String level, double needed) {
+        return draft.piecesWithEdges("centre back", "neckline").stream()
+                .findFirst()
+                .map(back -> {
+                    double at = fromNeckline(back, "centre back", level).orElse(0);
+                    double girth = draft.girth(level);
+                    double wide = back.sewnLength("centre back");
+                    for (String lower : draft.levels()) {
+                        OptionalDouble along = fromNeckline(back, "centre back", lower);
+                        if (along.isPresent() && along.getAsDouble() > at && draft.girth(lower) >= needed) {
+                            double part = (needed - girth) / (draft.girth(lower) - girth);
+                            wide = Math.min(wide, at + part * (along.getAsDouble() - at));
+                        }
+                    }
+                    return OptionalDouble.of(wide);
+                })
+                .orElse(OptionalDouble.empty());
+    }
+}
