@@ -22,7 +22,7 @@ public record Ease(
         double most,
         double leastGirth) {
     /** Tape and scissors: what is nearer in mm than this is on the mark. */
-    private static final double ON_THE_MARK = 0.5;
+    static final double ON_THE_MARK = 0.5;
 
     public double ease() {
         return garment - body;

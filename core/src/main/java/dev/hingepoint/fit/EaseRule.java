@@ -116,7 +116,7 @@ final class EaseRule {
     private double halfStep(String level, double girth) {
         List<Double> girths = chart.sizes().stream()
                 .filter(size -> drafted.drawn().in(size).levels().contains(level))
-                .map(size -> sized(size).girth(level))
+                .map(size -> girth(level, size))
                 .sorted()
                 .toList();
         if (girths.size() < 2) {
@@ -133,6 +133,14 @@ final class EaseRule {
             }
         }
         return step / 2;
+    }
+
+    /** The girth of a size as it was drafted: one that was altered since had its own ease over the body that it was drafted for. */
+    private double girth(String level, String size) {
+        double girth = sized(size).girth(level);
+        String column = COLUMNS.get(level);
+        double now = chart.body(size, column).orElse(0);
+        return girth - now + chart.unaltered(size, column).orElse(now);
     }
 
     /** Another size as drawn, with the same front where it is drawn in that size. */

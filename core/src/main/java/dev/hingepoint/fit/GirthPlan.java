@@ -94,8 +94,9 @@ final class GirthPlan {
                 : "; the front had given " + Planner.mm(given) + " at the " + ease.level() + " already";
     }
 
+    /** How far in mm a size's girth may lie from what is aimed at; tape and scissors besides. */
     private static double reach(Ease ease) {
-        return (ease.most() - ease.aim()) + EaseRule.EXACT;
+        return ease.most() - ease.aim() + Ease.ON_THE_MARK;
     }
 
     /** The size whose own girth comes nearest, of those that leave no less than the least ease. */

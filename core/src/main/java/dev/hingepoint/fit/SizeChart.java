@@ -49,6 +49,12 @@ final class SizeChart {
         return length == null ? OptionalDouble.empty() : OptionalDouble.of(length.mm());
     }
 
+    /** What the size was drafted for, whatever it was altered to since. */
+    OptionalDouble unaltered(String size, String column) {
+        Length length = card.bodyChart().body(size).orElse(Map.of()).get(column);
+        return length == null ? OptionalDouble.empty() : OptionalDouble.of(length.mm());
+    }
+
     /** The alterations that the size has had. */
     Optional<Card.Altered> altered(String size) {
         return card.altered().filter(altered -> altered.size().equals(size));

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
  *
  * <p>Bust and waist are ASTM D5585-11e1, misses sizes 2 to 16, straight waist (the curvy one + 1 1/2 in), read off its public summary page in
  * inches. The hip is our own: bust + 8 cm. The upper bust is derived: full bust - the cup difference of 5 cm.
+ * High hip (hip - 6 cm) and the three waist lengths are our own, read off the draft.
  */
 final class Chart {
     static final List<String> SIZES = List.of("34", "36", "38", "40", "42", "44", "46", "48");
@@ -22,6 +23,7 @@ final class Chart {
     private static final double[] CURVY_WAIST_INCHES = {25.375, 26.125, 27, 28, 29, 30.75, 32.5, 34.5};
     private static final double STRAIGHT_MORE_INCHES = 1.5;
     private static final double HIP_MORE = 80;
+    private static final double HIGH_HIP_LESS = 60;
 
     private Chart() {}
 
@@ -50,7 +52,11 @@ final class Chart {
             body.put("upper bust", new Length(size.bust() - CUP_DIFFERENCE));
             body.put("full bust", new Length(size.bust()));
             body.put("waist", new Length(size.waist()));
+            body.put("high hip", new Length(size.hip() - HIGH_HIP_LESS));
             body.put("hip", new Length(size.hip()));
+            body.put("back waist length", new Length(405 + 3 * size.steps()));
+            body.put("front waist length", new Length(445 + 4 * size.steps()));
+            body.put("side length", new Length(183));
             bySize.put(size.name(), body);
         }
         return new BodyChart(Unit.CENTIMETRE, bySize);

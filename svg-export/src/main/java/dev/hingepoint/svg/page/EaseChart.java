@@ -64,7 +64,6 @@ public final class EaseChart {
             row(svg, rows.get(i), TOP + ROW * i);
         }
         double foot = TOP + ROW * rows.size();
-        line(svg, 0, TOP - 3, 0, foot, 0.5);
         text(svg, "body", x(0) - Type.width("body", 3.4) / 2, TOP - 4.5, 3.4);
         scale(svg, foot);
         return svg.append("</g>\n</svg>\n").toString();
@@ -75,6 +74,7 @@ public final class EaseChart {
         rectangle(svg, x(row.least()), top, right - x(row.least()), 12, "#d0d0d0");
         double start = Math.min(0, row.ease());
         rectangle(svg, x(start), top + 4.5, Math.max(0.6, Math.abs(row.ease()) * perMillimetre), 3, "#000");
+        line(svg, 0, top - 1.5, 0, top + 13, 0.5);
         text(svg, row.level(), 4, top + 7.5, 4.6);
         String verdict = row.isRight() ? "" : row.isShort() ? "  TOO TIGHT" : "  more than is needed";
         text(

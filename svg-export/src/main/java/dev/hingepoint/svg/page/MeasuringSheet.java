@@ -39,7 +39,7 @@ public final class MeasuringSheet {
         }
         y += 1;
         for (String[] asked : new String[][] {
-            {"stretch across, stretch down", "of the cloth, in %: fold 10 cm, pull; 2.5 cm more is 25 %"},
+            {"stretch across, stretch down", "of the cloth: from 10 cm to 12.5 cm is 25 %"},
             {"folds at back waist", "on a toile: how much can be pinched out"},
             {"folds run", "back only, all round, or below the seat"},
             {"back hem", "level, drops, or rides up"}
