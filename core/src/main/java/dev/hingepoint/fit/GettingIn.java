@@ -90,6 +90,18 @@ public final class GettingIn {
                 .toList();
     }
 
+    /** Whether a level, were it {@code girth} mm round, could still be passed; one that is opened always can. */
+    static boolean couldPass(Draft draft, Body body, String level, double girth) {
+        double stretch =
+                body.cloth().map(Cloth::across).orElse(draft.pattern().card().stretchAcross());
+        OptionalDouble bust = body.mm(Measure.FULL_BUST);
+        OptionalDouble hip = body.mm(Measure.HIP);
+        return bust.isEmpty()
+                || hip.isEmpty()
+                || isOpened(draft, level)
+                || girth * (1 + stretch) >= Math.min(bust.getAsDouble(), hip.getAsDouble());
+    }
+
     private static Optional<Narrow> narrowestLevel(Draft draft, Body body, double stretch) {
         OptionalDouble bust = body.mm(Measure.FULL_BUST);
         OptionalDouble hip = body.mm(Measure.HIP);

@@ -74,6 +74,13 @@ final class GirthPlan {
         }
         boolean bySize = size.isPresent() && Math.abs(girth(ease.level(), size.get()) - girth) <= reach(ease);
         double change = Math.rint((bySize ? girth(ease.level(), size.get()) : girth) - now);
+        if (change < 0 && !GettingIn.couldPass(planner.working(), planner.body(), ease.level(), now + change)) {
+            planner.add(line(
+                    ease,
+                    "nothing: taken in by " + Planner.mm(-change) + ", the " + ease.level()
+                            + " could no longer be got into without an opening"));
+            return Optional.empty();
+        }
         String both = Planner.mm(Math.abs(change)) + " " + (change > 0 ? "out" : "in") + " round the body = "
                 + Reason.millimetres(Math.abs(change) / 4) + " at each of four side-seam edges";
         String amount = bySize
