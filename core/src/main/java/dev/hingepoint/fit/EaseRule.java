@@ -90,7 +90,8 @@ final class EaseRule {
                 garment.girth(level),
                 aim,
                 Math.max(floor, aim - within),
-                aim + within,
+                // no blend is made for the high hip: it need only be wide enough
+                level.equals("high hip") ? Double.POSITIVE_INFINITY : aim + within,
                 leastGirth));
     }
 
@@ -107,7 +108,7 @@ final class EaseRule {
 
     /** How far in mm the ease may lie from the aim. */
     private double within(String level, double girth) {
-        double step = rules.exact() ? EXACT : halfStep(level, girth);
+        double step = rules.exact() && !level.equals("high hip") ? EXACT : halfStep(level, girth);
         double unaltered = isKnit() ? rules.leastBustKnit() : rules.leastBustWoven();
         return level.equals("bust") ? Math.max(step, unaltered) : step;
     }

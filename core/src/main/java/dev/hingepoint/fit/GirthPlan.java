@@ -115,7 +115,7 @@ final class GirthPlan {
                 continue;
             }
             double own = girth(ease.level(), size);
-            boolean isEnough = own >= ease.body() + Math.min(ease.least(), ease.aim()) - EaseRule.EXACT;
+            boolean isEnough = own >= ease.body() + Math.min(ease.least(), ease.aim()) - Ease.ON_THE_MARK;
             if (isEnough && Math.abs(own - girth) < apart) {
                 nearest = Optional.of(size);
                 apart = Math.abs(own - girth);
@@ -203,7 +203,12 @@ final class GirthPlan {
                             "the blend must be wide enough at the high hip: " + Planner.mm(ease.least())
                                     + " of ease; the garment now has " + Planner.mm(ease.ease()),
                             SOURCE)
-                    .comparing("high hip", ease.body(), ease.garment()));
+                    .comparing(
+                            "high hip",
+                            ease.body(),
+                            planner.chart()
+                                    .body(planner.drafted().size(), "high hip")
+                                    .orElse(ease.body())));
             if (ease.isShort()) {
                 planner.problem("the high hip is " + Planner.mm(ease.least() - ease.ease()) + " short of its ease");
             }

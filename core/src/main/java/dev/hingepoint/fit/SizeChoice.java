@@ -8,7 +8,6 @@ import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -60,7 +59,10 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
         }
         String nearest = chart.nearest(column, value, !isKnit);
         List<PlanLine> lines = new ArrayList<>();
-        double more = EaseRule.moreForLessStretch(pattern.in(nearest, front(chart, nearest)), chart, body, rules);
+        // a size that was altered has been chosen, for its cloth, already
+        double more = chart.altered(nearest).isPresent()
+                ? 0
+                : EaseRule.moreForLessStretch(pattern.in(nearest), chart, body, rules);
         String size = nearest;
         if (more > 0.5) {
             size = chart.nearest(column, value + more, !isKnit);
@@ -86,10 +88,6 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
         shoulder(chart, body, size, lines);
         stretchDown(card, body, lines);
         return new SizeChoice(size, size.equals(nearest) ? 0 : more, lines, problems);
-    }
-
-    private static Optional<String> front(SizeChart chart, String size) {
-        return chart.altered(size).flatMap(Card.Altered::front);
     }
 
     private static String neighbours(SizeChart chart, String column, String size) {

@@ -1,0 +1,106 @@
+package dev.hingepoint.samples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.fit.FitRules;
+import dev.hingepoint.fit.Plan;
+import dev.hingepoint.fit.PlanLine;
+import dev.hingepoint.fit.Planner;
+import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.samples.draft.Larkfield;
+import dev.hingepoint.svg.file.BodyReader;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Each cause of folds at the back waist, or of a short back, and what a fitter says to it (several trade sources; common practice). */
+class BackWaistTest {
+    private static final Pattern DRESS = Larkfield.dress();
+    private static final String ON_SIZE_40 = "unit: cm\nupper bust: 87.1\nfull bust: 92.1\nwaist: 74.9\nhip: 100.1\n";
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "folds run: back only, back hem: level | 15 mm | 15 mm out of centre back",
+                "folds run: all round, back hem: level | - | shorten front and back alike by 15 mm",
+                "folds run: back only, back hem: rides up | - | a full seat, by hand",
+                "folds run: back only, back hem: drops | - | a flat seat, by hand",
+                "folds run: below the seat, back hem: level | - | no wedge",
+                "back hem: level | - | look whether the folds run round the back only",
+                "folds run: back only | - | look what the back hem does",
+                "folds run: back only, back hem: level, seen on: altered | 15 mm | 15 mm out of centre back"
+            })
+    void foldsHaveTheirCause(String seen, String wedge, String says) {
+        Plan plan = plan(ON_SIZE_40 + "observed: {folds at back waist: 15 mm, " + seen + "}\n");
+        assertWedge(wedge, plan);
+        assertSays(says, plan);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"98.0, 3, 15 mm out of centre back", "104.8, 15, the hip is", "98.0, 15, take another cloth"})
+    void tightHipAndDroppingClothComeBeforeASwayBack(double hip, int stretchDown, String says) {
+        String body = ON_SIZE_40.replace("hip: 100.1", "hip: " + hip)
+                + "observed: {folds at back waist: 15 mm, folds run: back only, back hem: level}\n"
+                + "cloth: {stretch across: 0 %, stretch down: " + (stretchDown == 3 ? 0 : stretchDown) + " %}\n";
+        Plan plan = plan(body);
+        assertSays(says, plan);
+        assertWedge(says.startsWith("15 mm") ? "15 mm" : "-", plan);
+    }
+
+    /** The chart of size 40 has back 40.5, front 44.5 and side 18.3 cm from the waist up. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "39.0 | 44.5 | 18.3 | 15 mm | a sway back",
+                "38.5 | 42.5 | 16.3 | - | shorten front and back alike by 20 mm",
+                "37.3 | 42.5 | 16.3 | 12 mm | shorten front and back alike by 20 mm",
+                "42.5 | 46.5 | 20.3 | - | lengthen front and back alike by 20 mm",
+                "39.0 | 44.5 | - | - | it is side length that decides",
+                "39.0 | - | - | - | it is front waist length and side length that decides",
+                "40.3 | 44.7 | 18.1 | - | ",
+                "39.0 | 42.5 | 18.3 | - | each in its own way"
+            })
+    void aShortWaistIsToldFromASwayBack(String back, String front, String side, String wedge, String says) {
+        Plan plan = plan(ON_SIZE_40
+                + given("back waist length", back)
+                + given("front waist length", front)
+                + given("side length", side));
+        assertWedge(wedge, plan);
+        if (says == null) {
+            assertEquals("", told(plan));
+        } else {
+            assertSays(says, plan);
+        }
+    }
+
+    private static String given(String name, String value) {
+        return value.equals("-") ? "" : name + ": " + value + "\n";
+    }
+
+    private static Plan plan(String body) {
+        return Planner.plan(DRESS, BodyReader.read("body", body).body(), FitRules.USUAL);
+    }
+
+    private static void assertWedge(String wedge, Plan plan) {
+        String planned = plan.alterations().stream()
+                .filter(request -> request.name().equals("sway back"))
+                .map(request -> request.options().get("wedge").toString())
+                .findFirst()
+                .orElse("-");
+        assertEquals(wedge, planned, told(plan));
+    }
+
+    private static void assertSays(String says, Plan plan) {
+        assertTrue(told(plan).contains(says), told(plan));
+    }
+
+    private static String told(Plan plan) {
+        return plan.lines().stream()
+                .filter(line -> line.topic() == PlanLine.Topic.BACK_WAIST)
+                .map(line -> line.amount() + "; " + line.rule())
+                .collect(Collectors.joining("\n"));
+    }
+}
