@@ -54,8 +54,15 @@ public final class GettingIn {
         }
     }
 
-    /** The neckline, and the narrowest level that is not opened; what the pieces do not draw is left out. */
+    /**
+     * The neckline, and the narrowest level that is not opened; what the pieces do not draw is left out. Of a drawing without front or back, such
+     * as a block, nothing can be told.
+     */
     public static List<Narrow> into(Draft draft, Body body, FitRules rules) {
+        if (draft.piecesWithEdges("centre front").isEmpty()
+                || draft.piecesWithEdges("centre back").isEmpty()) {
+            return List.of();
+        }
         double stretch =
                 body.cloth().map(Cloth::across).orElse(draft.pattern().card().stretchAcross());
         List<Narrow> narrow = new ArrayList<>();

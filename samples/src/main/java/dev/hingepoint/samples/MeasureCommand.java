@@ -181,7 +181,9 @@ final class MeasureCommand implements Callable<Integer> {
                 .filter(place -> !place.isWideEnough())
                 .forEach(place -> tooNarrow.add("size " + one + ": " + place.sentence())));
         out.println();
-        if (tooNarrow.isEmpty()) {
+        if (narrow.values().stream().allMatch(List::isEmpty)) {
+            out.println("Getting in: nothing can be told without a front, a back and their necklines.");
+        } else if (tooNarrow.isEmpty()) {
             out.println("Getting in: one can.");
         }
         tooNarrow.forEach(line -> out.println("Getting in, " + line));

@@ -303,6 +303,9 @@ class HingepointTest {
         assertEquals(PatternFiles.read(Path.of(card)).pattern().in("40").girth("bust"), bust, 1e-3);
         assertTrue(Files.readString(chart).contains("TOO TIGHT"));
         assertTrue(Files.readString(sheet).contains("upper bust"));
+        assertEquals(0, run("measure", PATTERNS.resolve("back-block.yaml").toString()), "a back alone has no way in");
+        assertEquals(2, run("measure", card, "--unit", "parsec"));
+        assertFalse(err.toString().contains("Refusal"), err.toString());
         assertEquals(2, run("measure"));
         assertEquals(2, run("measure", card, "--chart", chart.toString()));
     }
