@@ -21,6 +21,9 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** What must hold of a piece before it exists: edges that close, an outline that does not cross itself, marks in their places. */
 final class Soundness {
+    /** A drawing's last decimal in mm: what lies nearer is meant to be one place. */
+    private static final double LAST_DECIMAL = 1e-4;
+
     private Soundness() {}
 
     /** The edges with gaps up to the joining tolerance closed: each edge then begins exactly where the last ended. */
@@ -90,9 +93,24 @@ final class Soundness {
     }
 
     private static Level onOutline(Piece piece, Level level) {
-        Path ends = endOnOutline(piece, level, level.path());
-        Path both = endOnOutline(piece, level, ends.reversed()).reversed();
+        Path ends = atJoint(piece, endOnOutline(piece, level, level.path()));
+        Path both = atJoint(piece, endOnOutline(piece, level, ends.reversed())).reversed();
         return both.equals(level.path()) ? level : new Level(level.name(), both);
+    }
+
+    /** A line that ends a hair beside a joint of the outline ends at the joint: a cut there then leaves no sliver. */
+    private static Path atJoint(Piece piece, Path path) {
+        Segment last = path.segments().get(path.segments().size() - 1);
+        if (last.start().isCloseTo(path.end(), 2 * LAST_DECIMAL)) {
+            return path;
+        }
+        return piece.edges().stream()
+                .flatMap(edge -> edge.path().segments().stream())
+                .map(Segment::end)
+                .filter(joint -> joint.isCloseTo(path.end(), LAST_DECIMAL) && !joint.equals(path.end()))
+                .findFirst()
+                .map(path::withEnd)
+                .orElse(path);
     }
 
     /** The line with its last part extended or clipped to where it meets the outline. */

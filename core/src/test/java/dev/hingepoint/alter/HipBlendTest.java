@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Cubic;
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
@@ -251,5 +254,28 @@ class HipBlendTest {
                 refusal.getMessage());
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("hip", "45")));
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("high hip", "44")));
+    }
+
+    /** Drawings are rounded: a level may end a hair beside a joint of the side seam, and no sliver may come of it. */
+    @Test
+    void aLevelAHairBesideAJointLeavesNoSliver() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, false, false, 0);
+        Pattern drawn = TestPatterns.dress(shape);
+        List<Piece> beside = drawn.nest().stream()
+                .map(piece -> piece.withMarksChanged(
+                        mark -> mark instanceof Level level ? level.moved(Motion.shift(new Vector(0, -2e-5))) : mark))
+                .toList();
+        Draft draft = new Pattern(drawn.card(), beside).in("40");
+        Draft blended =
+                Catalogue.alter(draft, request("waist", "42", "hip", "44")).draft();
+        Draft wedged = Catalogue.alter(draft, new AlterationRequest("sway back", Map.of("wedge", "12 mm", "at", "hip")))
+                .draft();
+        for (Draft altered : List.of(blended, wedged)) {
+            for (Piece piece : altered.pieces()) {
+                piece.outline()
+                        .segments()
+                        .forEach(segment -> assertTrue(segment.length() > 0.5, piece + ": " + segment));
+            }
+        }
     }
 }

@@ -77,7 +77,8 @@ public final class WholeFiles {
      * @param contents by name in the folder; names may lead into folders below
      * @throws Refusal where the folder cannot be written to; what stood there stays
      */
-    public static void writeAll(Path folder, Map<String, String> contents) {
+    public static void writeAll(Path into, Map<String, String> contents) {
+        Path folder = into.toAbsolutePath().normalize();
         Path staged = null;
         try {
             boolean existed = Files.isDirectory(folder);
