@@ -11,8 +11,10 @@ import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.SewnEdge;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 
 /** Notches of one name on two side seams that are sewn together: what they miss each other by after a blend, more than before it, each takes half of. */
 final class PairedNotches {
@@ -43,12 +45,18 @@ final class PairedNotches {
         SewnEdge sewn = piece.sewn(edge);
         boolean isDownwards = piece.downwards(edge) == drawn;
         Map<String, Double> below = new LinkedHashMap<>();
+        Set<String> repeated = new HashSet<>();
         piece.marks(Notch.class)
                 .filter(notch -> drawn.distanceTo(notch.at()) <= Tolerance.JOINING)
                 .forEach(notch -> {
                     double along = sewn.distanceAlong(drawn.nearest(notch.at()));
-                    below.put(notch.name(), isDownwards ? along : sewn.length() - along);
+                    Double other = below.put(notch.name(), isDownwards ? along : sewn.length() - along);
+                    if (other != null) {
+                        repeated.add(notch.name());
+                    }
                 });
+        // of two notches of one name on one edge nobody can say which is sewn to which
+        below.keySet().removeAll(repeated);
         return below;
     }
 

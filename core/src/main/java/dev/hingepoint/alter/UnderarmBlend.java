@@ -89,8 +89,11 @@ final class UnderarmBlend {
         Piece sleeve = before.piece(cap.piece());
         List<EdgeRef> armholes = seam.join().contains(cap) ? seam.to() : seam.join();
         double longer = length(after, armholes) - length(before, armholes);
-        Cap own = Cap.of(sleeve, cap.edge());
-        Cap wanted = own.asWideAs(Cap.of(before.asDrawn(sleeve, size), cap.edge()));
+        // the named size's sleeve may be drawn the other way round
+        Edge first = sleeve.before(cap.edge());
+        Edge last = sleeve.after(cap.edge());
+        Cap own = Cap.of(sleeve, cap.edge(), first.name());
+        Cap wanted = own.asWideAs(Cap.of(before.asDrawn(sleeve, size), cap.edge(), first.name()));
         double length = own.path().length() + longer;
         double most = MOST_OF_CAP * own.height();
         double higher =
@@ -101,8 +104,6 @@ final class UnderarmBlend {
         String caption = "Redraw the " + sleeve.name() + " as wide at the upper arm as in size " + size + " ("
                 + changed(wider, "wider", "narrower") + "), its cap " + changed(higher, "higher", "lower")
                 + " so that it goes into the new armhole with the same ease";
-        Edge first = sleeve.before(cap.edge());
-        Edge last = sleeve.after(cap.edge());
         return Paper.of(sleeve)
                 .then(Redraw.whole(caption, sleeve, cap.edge(), first.name(), course)
                         .and(underarm(caption, sleeve, first.name(), cap.edge(), course.start()))
@@ -148,8 +149,9 @@ final class UnderarmBlend {
      * @param down unit direction of the grain
      */
     private record Cap(Path rise, Path fall, Vector down) {
-        static Cap of(Piece sleeve, String edge) {
-            Path path = sleeve.edge(edge).path();
+        /** @param from the neighbour at the end that rises to the top */
+        static Cap of(Piece sleeve, String edge, String from) {
+            Path path = sleeve.from(edge, from);
             Vector down = sleeve.grain().down();
             Position top = path.farthest(down.negated());
             if (path.distanceAlong(top) <= Tolerance.JOINING

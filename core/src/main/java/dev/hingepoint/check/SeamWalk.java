@@ -77,8 +77,7 @@ public final class SeamWalk {
 
     /** The ways to run through one side of a seam, forwards as drawn first. */
     private List<SewnRun> runs(List<EdgeRef> side) {
-        return SewnRun.through(draft, side).stream()
-                .filter(run -> run.joints().stream().allMatch(joint -> isSewn(joint[0], joint[1])))
+        return SewnRun.through(draft, side, this::isSewn).stream()
                 .sorted(Comparator.comparingInt(run -> isAtSide(run) ? 1 : 0))
                 .toList();
     }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiPredicate;
 
 /** One side of a seam, run through in one direction: one edge, or several that meet at seams of their own. */
 final class SewnRun {
@@ -52,16 +53,33 @@ final class SewnRun {
         this.legs = legs;
     }
 
-    /** Every way to run through the edges in their order. */
-    static List<SewnRun> through(Draft draft, List<EdgeRef> side) {
+    /** Every way to run through the edges in their order so that ends meet which are sewn; where there is none, as drawn, and back. */
+    static List<SewnRun> through(Draft draft, List<EdgeRef> side, BiPredicate<EdgeRef, EdgeRef> isSewn) {
+        List<SewnRun> sewn = through(draft, side, isSewn, List.of(true, false));
+        if (!sewn.isEmpty()) {
+            return sewn;
+        }
+        List<SewnRun> asDrawn = new ArrayList<>(through(draft, side, (one, other) -> true, List.of(true)));
+        asDrawn.addAll(through(draft, side, (one, other) -> true, List.of(false)));
+        return asDrawn;
+    }
+
+    private static List<SewnRun> through(
+            Draft draft, List<EdgeRef> side, BiPredicate<EdgeRef, EdgeRef> isSewn, List<Boolean> ways) {
         List<SewnRun> runs = new ArrayList<>(List.of(new SewnRun(List.of())));
         for (EdgeRef ref : side) {
             Piece piece = draft.piece(ref.piece());
             piece.edge(ref.edge());
             List<SewnRun> longer = new ArrayList<>();
             for (SewnRun run : runs) {
-                longer.add(run.followedBy(new Leg(piece, ref, true)));
-                longer.add(run.followedBy(new Leg(piece, ref, false)));
+                for (boolean forwards : ways) {
+                    SewnRun next = run.followedBy(new Leg(piece, ref, forwards));
+                    List<EdgeRef[]> joints = next.joints();
+                    if (joints.isEmpty()
+                            || isSewn.test(joints.get(joints.size() - 1)[0], joints.get(joints.size() - 1)[1])) {
+                        longer.add(next);
+                    }
+                }
             }
             runs = longer;
         }

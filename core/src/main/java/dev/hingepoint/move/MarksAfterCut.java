@@ -54,10 +54,10 @@ final class MarksAfterCut {
             return notch.moved(motionOnOutline(notch.at()));
         }
         if (mark instanceof Level level) {
-            return new Level(level.name(), stepped(level.path()));
+            return new Level(level.name(), orCarried(level.path(), stepped(level.path())));
         }
         if (mark instanceof DrawnLine line) {
-            return new DrawnLine(line.name(), image(line.path(), Path::then));
+            return new DrawnLine(line.name(), orCarried(line.path(), image(line.path(), Path::then)));
         }
         return image((Dart) mark);
     }
@@ -66,6 +66,11 @@ final class MarksAfterCut {
     private Motion motionOnOutline(Point point) {
         MovedPart part = moved.of(parts.holding(piece.nearest(point)));
         return part.isFolded() ? Motion.shift(part.motion().of(point).minus(point)) : part.motion();
+    }
+
+    /** A line that lies in the folded paper as a whole has no image there: it is carried along as it is. */
+    private Path orCarried(Path drawn, Path image) {
+        return image == null ? drawn.moved(motionOnOutline(drawn.start())) : image;
     }
 
     private Path image(Path path, BinaryOperator<Path> fill) {

@@ -3,6 +3,7 @@ package dev.hingepoint.svg.file;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
@@ -26,6 +27,9 @@ import java.util.stream.IntStream;
 
 /** Gathers one piece of a drawing, edge by edge and mark by mark, in millimetres. */
 final class PieceReader {
+    /** No piece of cloth is longer than this in mm; a drawing that is has its unit wrong. */
+    private static final double LARGEST = 20_000;
+
     private static final double POINT_RADIUS = 3;
     private static final List<String> KINDS = List.of("level", "grain", "dart", "notch", "line", "point");
 
@@ -89,7 +93,14 @@ final class PieceReader {
         if (subpath.isClosed()) {
             throw new IllegalArgumentException("the edge " + edge + " must be an open path");
         }
-        return new Edge(edge, kind, moved(subpath.path(), motion));
+        Path path = moved(subpath.path(), motion);
+        Box hull = path.hull();
+        if (Math.max(hull.width(), hull.height()) > LARGEST) {
+            throw new IllegalArgumentException("the edge " + edge + " is "
+                    + Math.round(Math.max(hull.width(), hull.height()) / 1000)
+                    + " m long, and a piece is at most 20 m; is the drawing's scale right?");
+        }
+        return new Edge(edge, kind, path);
     }
 
     private Mark mark(Element element, Motion motion) {
