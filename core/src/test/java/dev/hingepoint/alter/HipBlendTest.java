@@ -6,17 +6,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Cubic;
+import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
 import dev.hingepoint.pattern.TestPatterns.Shape;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -276,6 +282,56 @@ class HipBlendTest {
                         .segments()
                         .forEach(segment -> assertTrue(segment.length() > 0.5, piece + ": " + segment));
             }
+        }
+    }
+
+    /** The named size's sleeve may be drawn the other way round: front goes to front. */
+    @Test
+    void aSleeveDrawnTheOtherWayRoundIsBlendedHalfToHalf() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0);
+        Pattern drawn = TestPatterns.withSleeve(TestPatterns.dress(shape));
+        List<Piece> turned = drawn.nest().stream()
+                .map(piece -> piece.name().equals("sleeve") && piece.size().equals("44") ? reversed(piece) : piece)
+                .toList();
+        AlterationRequest bust = request("bust", "44");
+        Piece asDrawn = Catalogue.alter(drawn.in("40"), bust).draft().piece("sleeve");
+        Piece otherWay = Catalogue.alter(new Pattern(drawn.card(), turned).in("40"), bust)
+                .draft()
+                .piece("sleeve");
+        assertTrue(asDrawn.edge("cap").path().isCloseTo(otherWay.edge("cap").path(), 1e-6));
+    }
+
+    private static Piece reversed(Piece piece) {
+        List<Edge> edges = new ArrayList<>();
+        piece.edges().forEach(edge -> edges.add(0, edge.reversed()));
+        return piece.with(edges, piece.marks());
+    }
+
+    /** Two notches of one name on one edge stay two (two for the back, common practice). */
+    @Test
+    void doubleNotchesStayApart() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, false, false, 0);
+        Pattern drawn = TestPatterns.dress(shape);
+        List<Piece> doubled = drawn.nest().stream()
+                .map(piece -> {
+                    List<Mark> marks = new ArrayList<>(piece.marks());
+                    Path side = piece.downwards("side seam");
+                    for (double along : new double[] {500, 510}) {
+                        Point at = side.at(along);
+                        marks.add(new Notch("pair", 1, new Line(at, at.plus(new Vector(-6, 0)))));
+                    }
+                    return piece.withMarks(marks);
+                })
+                .toList();
+        Draft blended = Catalogue.alter(new Pattern(drawn.card(), doubled).in("40"), request("hip", "44"))
+                .draft();
+        for (Piece piece : blended.pieces()) {
+            List<Point> pair = piece.marks(Notch.class)
+                    .filter(notch -> notch.name().equals("pair"))
+                    .map(Notch::at)
+                    .toList();
+            assertEquals(2, pair.size());
+            assertEquals(10, pair.get(0).distanceTo(pair.get(1)), 0.5);
         }
     }
 }

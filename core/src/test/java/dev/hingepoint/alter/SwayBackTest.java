@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.DoublePointedDart;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Piece;
@@ -198,5 +201,20 @@ class SwayBackTest {
                 assertEquals(draft.piece("back").width("waist"), back.width("waist"), 0.5);
             }
         }
+    }
+
+    /** A line that lies wholly inside the folded wedge goes along; nothing is lost and nothing thrown. */
+    @Test
+    void aLineInsideTheWedgeIsCarriedAlong() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, false, false, 0);
+        Draft drawn = TestPatterns.dress(shape).in("40");
+        Piece back = drawn.piece("back");
+        Point waist = back.levelFrame("waist").origin();
+        DrawnLine line = new DrawnLine("tuck", Path.through(new Point(4, waist.y() - 2), new Point(4, waist.y() + 2)));
+        Draft draft = drawn.with(back.withMark(line));
+        Piece altered =
+                Catalogue.alter(draft, request("wedge", "12 mm")).draft().piece("back");
+        assertEquals(
+                4, altered.find(DrawnLine.class, "tuck").orElseThrow().path().length(), 1e-9);
     }
 }

@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -322,5 +323,32 @@ class HingepointTest {
         }
         assertTrue(out.toString().contains("round the body over the fullest part of the bust"));
         assertTrue(out.toString().contains("size 40"), out.toString());
+    }
+
+    /** A list of edges whose ends no other seam joins is walked as drawn. */
+    @Test
+    void aCardWithoutTheSeamsBetweenIsWalked() throws IOException {
+        order("  - sway back: {wedge: 12 mm}\n");
+        Path card = folder.resolve("larkfield.yaml");
+        Files.writeString(
+                card,
+                Files.readString(card)
+                        .lines()
+                        .filter(line -> !line.contains("{join: front/side") && !line.contains("{join: back/shoulder"))
+                        .collect(Collectors.joining("\n", "", "\n")));
+        assertEquals(0, run("walk", card.toString(), "--size", "40"), err.toString() + out);
+        assertTrue(out.toString().contains("2 seams"), out.toString());
+    }
+
+    @Test
+    void aDrawingInMetresTakenForMillimetresIsRefused() throws IOException {
+        order("  - sway back: {wedge: 12 mm}\n");
+        Path drawing = folder.resolve("larkfield.svg");
+        Files.writeString(
+                drawing,
+                Files.readString(drawing)
+                        .replace("<g id=\"front-34\"", "<g transform=\"scale(1000)\" id=\"front-34\""));
+        assertEquals(2, run("walk", folder.resolve("larkfield.yaml").toString(), "--size", "40"));
+        assertTrue(err.toString().contains("scale") && err.toString().lines().count() == 1, err.toString());
     }
 }
