@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
 
 /**
  * The line to cut along round a piece.
@@ -48,8 +49,20 @@ public final class CuttingLine {
         return of(piece, AllowancePlan.of(draft.pattern().card().allowances(), piece));
     }
 
-    /** @throws Refusal where the allowance is too wide for the piece's shape */
+    /** @throws Refusal where the allowance is too wide for the piece's shape, or a dart lies where no cap can be drawn */
     public static CuttingLine of(Piece piece, AllowancePlan plan) {
+        try {
+            return drawn(piece, plan);
+        } catch (IllegalArgumentException | TopologyException wrong) {
+            throw new Refusal(
+                    new Reason.Unsound(
+                            "no cutting line can be drawn round a piece of this shape: " + wrong.getMessage(),
+                            piece.where()),
+                    wrong);
+        }
+    }
+
+    private static CuttingLine drawn(Piece piece, AllowancePlan plan) {
         List<Edge> edges = piece.edges();
         double outwards = piece.isClockwise() ? 1 : -1;
         List<List<Point>> rows = new ArrayList<>();

@@ -351,4 +351,18 @@ class HingepointTest {
         assertEquals(2, run("walk", folder.resolve("larkfield.yaml").toString(), "--size", "40"));
         assertTrue(err.toString().contains("scale") && err.toString().lines().count() == 1, err.toString());
     }
+
+    /** A page of an earlier, larger print does not stay among the new ones. */
+    @Test
+    void noPageOfAnEarlierPrintStays() throws IOException {
+        String card = PATTERNS.resolve("larkfield.yaml").toString();
+        assertEquals(0, run("print", card, "--size", "48", "--out", folder.toString()), err.toString());
+        assertEquals(0, run("print", card, "--size", "34", "--out", folder.toString()), err.toString());
+        Path alone = folder.resolve("alone");
+        assertEquals(0, run("print", card, "--size", "34", "--out", alone.toString()), err.toString());
+        try (Stream<Path> both = Files.list(folder.resolve("pages"));
+                Stream<Path> one = Files.list(alone.resolve("pages"))) {
+            assertEquals(one.count(), both.count());
+        }
+    }
 }

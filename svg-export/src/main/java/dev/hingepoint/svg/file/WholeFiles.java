@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Files read whole, and written all or none. */
@@ -101,6 +102,21 @@ public final class WholeFiles {
             throw refusal(folder, "the folder cannot be written to", wrong);
         } finally {
             delete(staged);
+        }
+    }
+
+    /** Deletes the files of a folder below whose names match and that are not among those just written. */
+    public static void deleteOthers(Path into, String below, String names, Set<String> written) {
+        Path folder = into.toAbsolutePath().normalize().resolve(below);
+        try (Stream<Path> inside = Files.list(folder)) {
+            for (Path file : inside.toList()) {
+                String name = name(file);
+                if (name.matches(names) && !written.contains(below + "/" + name)) {
+                    Files.delete(file);
+                }
+            }
+        } catch (IOException wrong) {
+            throw refusal(folder, "an earlier print's pages cannot be deleted", wrong);
         }
     }
 

@@ -90,6 +90,9 @@ public final class Printing {
      * @throws dev.hingepoint.Refusal where the folder cannot be written to
      */
     public static void write(Printed printed, Path folder) {
-        WholeFiles.writeAll(folder, contents(printed));
+        Map<String, String> contents = contents(printed);
+        WholeFiles.writeAll(folder, contents);
+        // a page of an earlier print would be taped in with these
+        WholeFiles.deleteOthers(folder, "pages", "[0-9]+\\.[0-9]+\\.svg", contents.keySet());
     }
 }
