@@ -80,7 +80,9 @@ final class EaseRule {
                     leastGirth));
         }
         double own = drafted.girth(level) - charted.getAsDouble();
-        double aim = aim(level, measured.getAsDouble(), charted.getAsDouble(), own);
+        // the draft's share of stretch is that of the size as it was drafted, whatever it was altered to since
+        double draftedFor = chart.unaltered(drafted.size(), column.get()).orElse(charted.getAsDouble());
+        double aim = aim(level, measured.getAsDouble(), draftedFor, own);
         double within = within(level, measured.getAsDouble() + aim);
         double floor = isKnit() ? Double.NEGATIVE_INFINITY : Math.min(FLOORS.get(level), own);
         return Optional.of(new Ease(
