@@ -42,4 +42,13 @@ class OffsetTest {
         assertTrue(parallel.get(0)
                 .isCloseTo(cubic.start().plus(cubic.tangent(0).left().times(distance)), 1e-9));
     }
+
+    /** A joint that bends by rounding only does not fold the parallel. */
+    @Test
+    void aBendOfRoundingIsNone() {
+        Path path = Path.through(new Point(0, 0), new Point(100, 0), new Point(200, -1e-5));
+        List<Point> parallel = Offset.polyline(path, 10, 0.01);
+        assertEquals(3, parallel.size());
+        assertEquals(100, parallel.get(1).x(), 1e-4);
+    }
 }
