@@ -5,6 +5,7 @@ import dev.hingepoint.check.Ledger;
 import dev.hingepoint.check.Ledger.SeamLine;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
@@ -31,10 +32,6 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
 
     /** A change of less in mm is not worth telling. */
     private static final double TOLD = 0.5;
-
-    /** The chart's column for each level. */
-    private static final Map<String, String> COLUMNS =
-            Map.of("bust", "full bust", "waist", "waist", "high hip", "high hip", "hip", "hip");
 
     public Fitting {
         steps = List.copyOf(steps);
@@ -115,7 +112,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
         // the chart speaks of the front that is drawn without a name
         Draft charted = already.isPresent() ? before : before.pattern().in(order.size());
         for (Ledger.GirthLine girth : Ledger.girths(charted, after)) {
-            String column = COLUMNS.getOrDefault(girth.level(), girth.level());
+            String column = BodyChart.column(girth.level()).orElse(girth.level());
             fits.computeIfPresent(column, (name, body) -> new Length(body.mm() + girth.after() - girth.before()));
         }
         return new Card.Altered(order.size(), before.front(), all, fits);

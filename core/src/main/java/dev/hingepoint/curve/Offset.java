@@ -26,9 +26,8 @@ public final class Offset {
         Vector last = null;
         for (Segment segment : path.segments()) {
             Vector start = segment.tangent(0);
-            // a bend that parts the parallel by less than a drawing's last decimal is rounding: a fold that small is
-            // none
-            if (last == null || Math.abs(last.cross(start) * distance) > 1e-4) {
+            // a bend that parts the parallel by less than a drawing can say is rounding, and folds nothing
+            if (last == null || Math.abs(last.cross(start) * distance) > Tolerance.LAST_DECIMAL) {
                 points.add(beside(segment.start(), start, distance));
             }
             int steps = steps(segment, distance, tolerance);

@@ -17,6 +17,9 @@ public final class Tolerance {
     /** Two computed points nearer than this are one: far below a drawing's last decimal, far above rounding. */
     public static final double COINCIDENT = 1e-6;
 
+    /** A drawing's last decimal: what differs by less is meant to be one place. */
+    public static final double LAST_DECIMAL = 1e-4;
+
     /** A curve refitted by one cubic may leave the curve it stands for by this. */
     public static final double REFIT = 0.1;
 

@@ -118,9 +118,7 @@ final class BustPlan {
 
     private void spread(double wanted, double drafted) {
         double difference = wanted - drafted;
-        double least = planner.isKnit()
-                ? planner.rules().leastBustKnit()
-                : planner.rules().leastBustWoven();
+        double least = planner.rules().leastBust(planner.isKnit());
         if (Math.abs(difference) < least) {
             planner.add(line(
                     "nothing: less than " + Planner.mm(least) + " round the body is within the ease", wanted, drafted));
@@ -173,9 +171,7 @@ final class BustPlan {
     }
 
     private PlanLine line(String amount, double wanted, double drafted) {
-        double least = planner.isKnit()
-                ? planner.rules().leastBustKnit()
-                : planner.rules().leastBustWoven();
+        double least = planner.rules().leastBust(planner.isKnit());
         return PlanLine.of(
                         Topic.BUST,
                         amount,

@@ -1,5 +1,6 @@
 package dev.hingepoint.fit;
 
+import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Draft;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +17,6 @@ import java.util.OptionalDouble;
  * share of the stretch that is used.
  */
 final class EaseRule {
-    /** The chart's column for each level. */
-    private static final Map<String, String> COLUMNS =
-            Map.of("bust", "full bust", "waist", "waist", "high hip", "high hip", "hip", "hip");
-
     /** Central Washington University costume text, ch. 16: bust 1 1/2, waist of a dress 3/4, hip 2 in, at the least; high hip as the waist, common practice. */
     private static final Map<String, Double> FLOORS =
             Map.of("bust", 1.5 * 25.4, "waist", 0.75 * 25.4, "high hip", 0.75 * 25.4, "hip", 2 * 25.4);
@@ -51,13 +48,9 @@ final class EaseRule {
         return needed > 0;
     }
 
-    static Optional<String> column(String level) {
-        return Optional.ofNullable(COLUMNS.get(level));
-    }
-
     /** The ease at a level; empty where the body, the chart or the drawing does not have it. */
     Optional<Ease> at(String level, Draft garment) {
-        Optional<String> column = column(level);
+        Optional<String> column = BodyChart.column(level);
         if (column.isEmpty() || !drafted.levels().contains(level)) {
             return Optional.empty();
         }
@@ -111,8 +104,7 @@ final class EaseRule {
     /** How far in mm the ease may lie from the aim. */
     private double within(String level, double girth) {
         double step = rules.exact() && !level.equals("high hip") ? EXACT : halfStep(level, girth);
-        double unaltered = isKnit() ? rules.leastBustKnit() : rules.leastBustWoven();
-        return level.equals("bust") ? Math.max(step, unaltered) : step;
+        return level.equals("bust") ? Math.max(step, rules.leastBust(isKnit())) : step;
     }
 
     /** Half of the grade step round a girth: of the two, the larger. */
@@ -141,7 +133,7 @@ final class EaseRule {
     /** The girth of a size as it was drafted: one that was altered since had its own ease over the body that it was drafted for. */
     private double girth(String level, String size) {
         double girth = sized(size).girth(level);
-        String column = COLUMNS.get(level);
+        String column = BodyChart.column(level).orElseThrow();
         double now = chart.body(size, column).orElse(0);
         return girth - now + chart.unaltered(size, column).orElse(now);
     }

@@ -8,7 +8,7 @@ import java.util.Map;
 /** Whether a size, as it is drawn or altered, has its ease on a body. */
 public final class FitCheck {
     /** The levels that a body is measured at, from above. */
-    static final List<String> LEVELS = List.of("bust", "waist", "high hip", "hip");
+    public static final List<String> LEVELS = List.of("bust", "waist", "high hip", "hip");
 
     private FitCheck() {}
 

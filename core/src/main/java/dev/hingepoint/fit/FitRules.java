@@ -19,6 +19,11 @@ public record FitRules(
         }
     }
 
+    /** What a full bust must differ by, in mm, to be altered. */
+    double leastBust(boolean isKnit) {
+        return isKnit ? leastBustKnit : leastBustWoven;
+    }
+
     /** Blends by amounts. */
     public FitRules exactly() {
         return new FitRules(leastBustWoven, leastBustKnit, stretchShare, headGirth, true);

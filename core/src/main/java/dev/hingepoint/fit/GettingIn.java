@@ -3,6 +3,7 @@ package dev.hingepoint.fit;
 import dev.hingepoint.check.Measurements;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Length;
@@ -118,7 +119,7 @@ public final class GettingIn {
         boolean overBust = bust.getAsDouble() <= hip.getAsDouble();
         double passing = Math.min(bust.getAsDouble(), hip.getAsDouble());
         return draft.levels().stream()
-                .filter(level -> EaseRule.column(level).isPresent())
+                .filter(level -> BodyChart.column(level).isPresent())
                 .filter(level -> !isOpened(draft, level))
                 .min(Comparator.comparingDouble(draft::girth))
                 .map(level -> {

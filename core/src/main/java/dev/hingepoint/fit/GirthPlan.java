@@ -4,6 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.fit.PlanLine.Topic;
 import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Draft;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -56,7 +57,7 @@ final class GirthPlan {
             return;
         }
         boolean isMeasured =
-                planner.body().mm(EaseRule.column(level).orElseThrow()).isPresent();
+                planner.body().mm(BodyChart.column(level).orElseThrow()).isPresent();
         planner.missing(
                 Topic.WAIST_AND_HIP,
                 level + (isMeasured ? ", on the card's chart," : ", on the body,"),

@@ -21,9 +21,6 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** What must hold of a piece before it exists: edges that close, an outline that does not cross itself, marks in their places. */
 final class Soundness {
-    /** A drawing's last decimal in mm: what lies nearer is meant to be one place. */
-    private static final double LAST_DECIMAL = 1e-4;
-
     private Soundness() {}
 
     /** The edges with gaps up to the joining tolerance closed: each edge then begins exactly where the last ended. */
@@ -101,13 +98,13 @@ final class Soundness {
     /** A line that ends a hair beside a joint of the outline ends at the joint: a cut there then leaves no sliver. */
     private static Path atJoint(Piece piece, Path path) {
         Segment last = path.segments().get(path.segments().size() - 1);
-        if (last.start().isCloseTo(path.end(), 2 * LAST_DECIMAL)) {
+        if (last.start().isCloseTo(path.end(), 2 * Tolerance.LAST_DECIMAL)) {
             return path;
         }
         return piece.edges().stream()
                 .flatMap(edge -> edge.path().segments().stream())
                 .map(Segment::end)
-                .filter(joint -> joint.isCloseTo(path.end(), LAST_DECIMAL) && !joint.equals(path.end()))
+                .filter(joint -> joint.isCloseTo(path.end(), Tolerance.LAST_DECIMAL) && !joint.equals(path.end()))
                 .findFirst()
                 .map(path::withEnd)
                 .orElse(path);

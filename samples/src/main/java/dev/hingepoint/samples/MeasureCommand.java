@@ -153,7 +153,7 @@ final class MeasureCommand implements Callable<Integer> {
         table.print(out);
         if (!ease.isEmpty()) {
             Table easeTable = new Table(drafts.keySet());
-            for (String level : List.of("bust", "waist", "high hip", "hip")) {
+            for (String level : FitCheck.LEVELS) {
                 List<String> row = new ArrayList<>();
                 ease.values()
                         .forEach(rows -> row.add(rows.stream()

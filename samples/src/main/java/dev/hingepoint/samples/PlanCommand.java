@@ -18,6 +18,7 @@ import dev.hingepoint.svg.file.PatternFiles;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -115,15 +116,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private static void tell(PrintWriter out, PlanLine line, Unit unit) {
         out.println();
-        wrapped(out, String.format("%-14s ", line.topic().words()), line.amount());
-        line.compared()
-                .ifPresent(compared -> wrapped(
-                        out,
-                        " ".repeat(15),
-                        compared.measurement() + ": body " + compared.body().shownIn(unit) + ", pattern "
-                                + compared.pattern().shownIn(unit) + ", difference "
-                                + compared.difference().shownIn(unit)));
-        wrapped(out, " ".repeat(15), line.rule() + " (" + line.source() + ")");
+        wrapped(out, String.format(Locale.ROOT, "%-14s ", line.topic().words()), line.amount());
+        OrderWriter.reasons(line, unit).forEach(reason -> wrapped(out, " ".repeat(15), reason));
     }
 
     private static void wrapped(PrintWriter out, String start, String words) {

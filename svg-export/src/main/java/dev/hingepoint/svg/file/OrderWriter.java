@@ -38,14 +38,19 @@ public final class OrderWriter {
 
     private static void comment(StringBuilder yaml, String indent, PlanLine line, Unit unit) {
         wrapped(yaml, indent + "# ", line.topic().words() + ": " + line.amount());
+        reasons(line, unit).forEach(reason -> wrapped(yaml, indent + "#   ", reason));
+    }
+
+    /** Why a plan says what it says: the measurement, where there is one, and the rule with its source. */
+    public static List<String> reasons(PlanLine line, Unit unit) {
+        List<String> reasons = new ArrayList<>();
         line.compared()
-                .ifPresent(compared -> wrapped(
-                        yaml,
-                        indent + "#   ",
+                .ifPresent(compared -> reasons.add(
                         compared.measurement() + ": body " + compared.body().shownIn(unit) + ", pattern "
                                 + compared.pattern().shownIn(unit) + ", difference "
                                 + compared.difference().shownIn(unit)));
-        wrapped(yaml, indent + "#   ", line.rule() + " (" + line.source() + ")");
+        reasons.add(line.rule() + " (" + line.source() + ")");
+        return reasons;
     }
 
     private static void wrapped(StringBuilder yaml, String start, String words) {
