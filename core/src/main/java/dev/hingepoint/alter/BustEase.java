@@ -39,9 +39,8 @@ final class BustEase {
         Edge side = piece.edge(BustLines.SIDE_SEAM);
         Spot one = piece.nearest(side, upper);
         Spot other = piece.nearest(side, lower);
-        boolean inOrder = one.position().compareTo(other.position()) < 0;
         String caption = "Fill the gap at the side seam, and draw it fair: the fullness is eased in";
-        return cut.then(Redraw.bridged(caption, piece, inOrder ? one : other, inOrder ? other : one, over));
+        return cut.then(Redraw.bridged(caption, piece, one, other, over));
     }
 
     /** The seam's ease and the notches, on both sides, that say where the fullness goes. */

@@ -194,9 +194,7 @@ final class FullBust implements Alteration {
         Spot one = piece.nearest(piece.edge(lines.hem()), strip);
         Spot other = piece.nearest(
                 piece.edge(lines.hem()), strip.plus(lines.outwards().times(spread)));
-        boolean inOrder = one.position().compareTo(other.position()) <= 0;
-        return HemTruing.healed(
-                piece, lines.hem(), BustLines.CENTRE_FRONT, inOrder ? one : other, inOrder ? other : one);
+        return HemTruing.healed(piece, lines.hem(), BustLines.CENTRE_FRONT, one, other);
     }
 
     private static List<Law> laws(
@@ -224,8 +222,10 @@ final class FullBust implements Alteration {
                         ? Law.changesLength(
                                 front.name(), BustLines.SIDE_SEAM, lines.intake(spread), Tolerance.SEAM_MATCH)
                         : Law.keepsLength(front.name(), BustLines.SIDE_SEAM, 0.1));
-        laws.add(Law.equalLegs(front.name(), dart, 0.01));
         if (!asEase) {
+            if (lines.intake(spread) > Tolerance.COINCIDENT) {
+                laws.add(Law.equalLegs(front.name(), dart, 0.01));
+            }
             draft.pieces().stream()
                     .filter(piece -> !piece.isSamePieceAs(front))
                     .forEach(piece -> laws.add(Law.keepsPiece(piece)));

@@ -54,18 +54,18 @@ final class HemTruing {
     }
 
     /**
-     * The hem drawn fair through the stretch between two places, in order along it, where paper was put in or taken away.
+     * The hem drawn fair through the stretch between two places where paper was put in or taken away.
      *
      * @param centre the edge near which the hem keeps running square
      */
-    static Redraw healed(Piece piece, String hem, String centre, Spot from, Spot to) {
+    static Redraw healed(Piece piece, String hem, String centre, Spot one, Spot other) {
         Path path = piece.edge(hem).path();
-        double start = path.distanceAlong(from.position());
-        double end = path.distanceAlong(to.position());
+        double start = path.distanceAlong(Spot.first(one, other).position());
+        double end = path.distanceAlong(Spot.last(one, other).position());
         boolean centreFirst = piece.before(hem).name().equals(centre);
         double room = centreFirst ? start - SQUARE : path.length() - end - SQUARE;
         double reach = Math.max(0, Math.min(HEALED_OVER, Math.min(room, centreFirst ? path.length() - end : start)));
-        return Redraw.bridged("Draw the hem fair", piece, from, to, reach);
+        return Redraw.bridged("Draw the hem fair", piece, one, other, reach);
     }
 
     /** Square to the fold, towards the hem's own side. */

@@ -12,6 +12,7 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Cut;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
+import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
@@ -19,6 +20,7 @@ import dev.hingepoint.pattern.Spot;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The sway-back wedge: a level line from centre back to the side seam is opened into a wedge whose point is on the side seam's stitching
@@ -30,6 +32,12 @@ import java.util.Map;
  */
 final class SwayBackWedge {
     private static final double LARGE_STEP = 2;
+
+    /** Faired over less than this many mm, a bend is still seen. */
+    private static final double FAIR = 5;
+
+    /** A step at a corner that stays is closed over so many mm. */
+    private static final double STEP_CLOSED_OVER = 60;
 
     private final Draft draft;
     private final Piece back;
@@ -55,7 +63,7 @@ final class SwayBackWedge {
         this.keepFold = keepFold;
         Line line = back.levelFrame(level).across(SwayBack.CENTRE_BACK, SwayBack.SIDE_SEAM, above);
         Path centreBack = back.downwards(SwayBack.CENTRE_BACK);
-        double middle = centreBack.distanceAlong(centreBack.nearest(line.start()));
+        double middle = onCorner(centreBack, centreBack.distanceAlong(centreBack.nearest(line.start())), wedge / 2);
         double room = 2 * Math.min(middle, centreBack.length() - middle);
         if (wedge >= room) {
             throw new Refusal(Reason.BeyondLimit.of(
@@ -69,10 +77,26 @@ final class SwayBackWedge {
         this.lower = centreBack.at(middle + wedge / 2);
     }
 
+    /** The middle of the wedge, moved so that an end of it within the joining tolerance of a corner lies on the corner. */
+    private static double onCorner(Path centreBack, double middle, double half) {
+        return centreBack.corners(Tolerance.CORNER).stream()
+                .map(centreBack::distanceAlong)
+                .flatMap(corner -> Stream.of(corner + half - middle, corner - half - middle))
+                .filter(off -> Math.abs(off) <= Tolerance.JOINING)
+                .findFirst()
+                .map(off -> middle + off)
+                .orElse(middle);
+    }
+
     static Altered alter(Draft draft, Piece back, double wedge, String level, double above, boolean keepFold) {
         SwayBackWedge recipe = new SwayBackWedge(draft, back, wedge, level, above, keepFold);
         Paper cut = Paper.of(back).then(recipe.cut());
-        return Faired.untilLawsHold(draft, recipe.reach(cut.piece()), reach -> recipe.trued(cut, reach));
+        double reach = recipe.reach(cut.piece());
+        Altered altered = Faired.untilLawsHold(draft, reach, shorter -> recipe.trued(cut, shorter));
+        return reach >= FAIR
+                ? altered
+                : altered.withNote("a corner of the " + back.name() + " lies " + Reason.millimetres(reach)
+                        + " from the wedge: the seam is faired over so much only");
     }
 
     private Cut cut() {
@@ -97,41 +121,27 @@ final class SwayBackWedge {
         return Motion.shear(lower, along, StrictMath.tan(turn.angle())).then(turn);
     }
 
-    /** Where the paper below was joined on at centre back and at the side seam: the step between the two parts, in order along it. */
-    private Spot[] step(Piece piece, String edge, Point one, Point other) {
-        Spot a = piece.nearest(piece.edge(edge), one);
-        Spot b = piece.nearest(piece.edge(edge), other);
-        return a.position().compareTo(b.position()) <= 0 ? new Spot[] {a, b} : new Spot[] {b, a};
-    }
-
-    private Spot[] stepAtCentreBack(Piece piece) {
-        return step(piece, SwayBack.CENTRE_BACK, upper, belowMotion().of(lower));
-    }
-
-    private Spot[] stepAtSide(Piece piece) {
-        return step(piece, SwayBack.SIDE_SEAM, hinge, belowMotion().of(hinge));
-    }
-
+    /** The rule's reach in mm: the same at centre back and at the side seam, so that what the one gains the other gives. */
     private double reach(Piece cut) {
-        Spot[] side = stepAtSide(cut);
-        double atSide = Redraw.reach(cut, side[0], side[1]);
-        if (keepFold) {
-            return Math.min(60, atSide);
-        }
-        Spot[] centre = stepAtCentreBack(cut);
-        return Math.min(atSide, Redraw.reach(cut, centre[0], centre[1]));
+        double atSide = reach(cut, SwayBack.SIDE_SEAM, hinge, hinge);
+        return keepFold ? atSide : Math.min(atSide, reach(cut, SwayBack.CENTRE_BACK, upper, lower));
+    }
+
+    private double reach(Piece cut, String edge, Point above, Point below) {
+        return Redraw.reach(cut, onAbove(cut, edge, above), onBelow(cut, edge, below));
+    }
+
+    private static Spot onAbove(Piece piece, String edge, Point above) {
+        return piece.nearest(piece.edge(edge), above);
+    }
+
+    private Spot onBelow(Piece piece, String edge, Point below) {
+        return piece.nearest(piece.edge(edge), belowMotion().of(below));
     }
 
     private Altered trued(Paper cut, double reach) {
-        Paper paper = cut;
-        if (!keepFold && !wasCorner(SwayBack.CENTRE_BACK, upper)) {
-            Spot[] centre = stepAtCentreBack(paper.piece());
-            paper = paper.then(Redraw.faired("Fair centre back", paper.piece(), centre[0], centre[1], reach));
-        }
-        if (!wasCorner(SwayBack.SIDE_SEAM, hinge)) {
-            Spot[] side = stepAtSide(paper.piece());
-            paper = paper.then(Redraw.faired("Fair the side seam", paper.piece(), side[0], side[1], reach));
-        }
+        Paper paper = keepFold ? cut : joined(cut, "Fair centre back", SwayBack.CENTRE_BACK, upper, lower, reach);
+        paper = joined(paper, "Fair the side seam", SwayBack.SIDE_SEAM, hinge, hinge, reach);
         if (keepFold) {
             paper = paper.then(HemTruing.on(back, paper.piece(), SwayBack.CENTRE_BACK, wedge));
         }
@@ -152,6 +162,19 @@ final class SwayBackWedge {
         return altered;
     }
 
+    /** The seam where the paper below was joined on: fair, or, where the pattern had a corner there, with that corner and no step. */
+    private Paper joined(Paper paper, String caption, String edge, Point above, Point below, double reach) {
+        Piece piece = paper.piece();
+        Spot one = onAbove(piece, edge, above);
+        Spot other = onBelow(piece, edge, below);
+        if (!wasCorner(edge, above)) {
+            return paper.then(Redraw.faired(caption, piece, one, other, reach));
+        }
+        return one.point().isCloseTo(other.point(), Tolerance.COINCIDENT)
+                ? paper
+                : paper.then(Redraw.stepClosed(caption, piece, other, one, STEP_CLOSED_OVER));
+    }
+
     /** Corners that the pattern had when it was read stay. */
     private boolean wasCorner(String edge, Point at) {
         Path path = back.edge(edge).path();
@@ -164,6 +187,7 @@ final class SwayBackWedge {
         double lengths = keepFold ? 0.1 : 0.3;
         laws.add(Law.changesLength(back.name(), SwayBack.CENTRE_BACK, -wedge, lengths));
         laws.add(Law.keepsLength(back.name(), SwayBack.SIDE_SEAM, lengths));
+        back.marks(Dart.class).forEach(dart -> laws.add(Law.keepsLegsEqual(back.name(), dart.name(), 0.01)));
         return laws;
     }
 }

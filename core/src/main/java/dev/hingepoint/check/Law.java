@@ -1,12 +1,15 @@
 package dev.hingepoint.check;
 
 import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Piece;
+import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 
 /**
@@ -134,11 +137,26 @@ public record Law(
                 "makes the legs of the " + dart + " equal",
                 Where.inPiece(piece).mark(dart),
                 (before, after) -> 0,
-                (before, after) -> after.piece(piece)
-                        .find(EdgeDart.class, dart)
-                        .map(found -> found.first().length() - found.second().length())
-                        .orElse(0.0),
+                (before, after) -> unequal(after.piece(piece), dart),
                 tolerance);
+    }
+
+    /** Leaves a dart's legs no more unequal in length than they were. */
+    public static Law keepsLegsEqual(String piece, String dart, double tolerance) {
+        return new Law(
+                "leaves the legs of the " + dart + " no more unequal than they were",
+                Where.inPiece(piece).mark(dart),
+                (before, after) -> 0,
+                (before, after) -> Math.max(0, unequal(after.piece(piece), dart) - unequal(before.piece(piece), dart)),
+                tolerance);
+    }
+
+    private static double unequal(Piece piece, String dart) {
+        List<Path> legs = piece.find(Dart.class, dart)
+                .orElseThrow(() -> new Refusal(new Reason.Missing(
+                        "there is no dart '" + dart + "'", piece.where().mark(dart))))
+                .legs();
+        return Math.abs(legs.get(0).length() - legs.get(1).length());
     }
 
     private static String signed(double mm) {

@@ -31,7 +31,8 @@ public final class Fairing {
         return Math.min(rule, Math.min(toCorner(before.reversed()), toCorner(after)));
     }
 
-    private static double toCorner(Path path) {
+    /** How far in mm a path runs from its start to its first corner, or to its end. */
+    public static double toCorner(Path path) {
         return path.corners(Tolerance.CORNER).stream()
                 .findFirst()
                 .map(path::distanceAlong)

@@ -1,33 +1,57 @@
 package dev.hingepoint.move;
 
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Dart;
+import java.util.function.UnaryOperator;
 
 /**
- * A dart that a folded wedge crosses: its legs are rejoined at the closed line, then made equal by sliding both joints along that line by
- * one amount, which keeps the intake there.
+ * A dart that a folded wedge crosses: its legs are rejoined at the closed line, then made equal by leaning its widest place over along the line across
+ * it, both legs by one amount, which keeps the intake there.
  */
 final class FoldedDart {
     private static final int HALVINGS = 80;
 
-    /** One leg: what is left before the wedge, where it is rejoined, and what is left after. */
-    record Leg(Path before, Point joint, Path after) {
-        Path slid(Vector by) {
-            Point at = joint.plus(by);
-            return before.withEnd(at).then(after.withStart(at));
+    /** A leg, parted at its widest place. */
+    private record Leg(Path before, Point widest, Path after) {
+        static Leg of(Path leg, Position widest) {
+            return new Leg(leg.part(leg.startPosition(), widest), leg.at(widest), leg.part(widest, leg.endPosition()));
+        }
+
+        /** The leg leant over: its ends stay, its widest place goes by a fraction of {@code along}, all between in proportion. */
+        Path leant(Vector along, double fraction) {
+            Point to = widest.plus(along.times(fraction));
+            Path upTo = before.moved(leaning(before.start(), along, fraction)).withEnd(to);
+            Path from = after.moved(leaning(after.end(), along, fraction)).withStart(to);
+            return upTo.withStart(before.start()).then(from.withEnd(after.end()));
+        }
+
+        private Motion leaning(Point end, Vector along, double fraction) {
+            double across = widest.minus(end).dot(along.unit().right());
+            return Motion.shear(end, along, fraction * along.length() / across);
         }
     }
 
     private FoldedDart() {}
 
-    static Dart rejoined(Dart dart, Leg first, Leg second) {
-        Vector along = second.joint().minus(first.joint());
+    /**
+     * The dart with legs, rejoined at the closed line, made equal.
+     *
+     * @param dart as it was drawn
+     * @param image where a point of it went
+     */
+    static Dart evened(Dart dart, UnaryOperator<Point> image, Path firstLeg, Path secondLeg) {
+        Leg first = parted(dart.legs().get(0), image, firstLeg);
+        Leg second = parted(dart.legs().get(1), image, secondLeg);
+        Vector along = second.widest().minus(first.widest());
         double low = -1;
         double high = 1;
         if (along.length() == 0 || difference(first, second, along, low) * difference(first, second, along, high) > 0) {
-            return MarksAfterCut.withLegs(dart, first.slid(Vector.ZERO), second.slid(Vector.ZERO));
+            return MarksAfterCut.withLegs(dart, firstLeg, secondLeg);
         }
         boolean rising = difference(first, second, along, high) > 0;
         for (int i = 0; i < HALVINGS; i++) {
@@ -38,12 +62,33 @@ final class FoldedDart {
                 low = middle;
             }
         }
-        Vector slide = along.times((low + high) / 2);
-        return MarksAfterCut.withLegs(dart, first.slid(slide), second.slid(slide));
+        double fraction = (low + high) / 2;
+        return MarksAfterCut.withLegs(dart, first.leant(along, fraction), second.leant(along, fraction));
     }
 
     private static double difference(Leg first, Leg second, Vector along, double fraction) {
-        Vector slide = along.times(fraction);
-        return first.slid(slide).length() - second.slid(slide).length();
+        return first.leant(along, fraction).length()
+                - second.leant(along, fraction).length();
+    }
+
+    /** A leg parted where it was widest as drawn; one that was straight, where it now bends. */
+    private static Leg parted(Path drawn, UnaryOperator<Point> image, Path rejoined) {
+        Position widest = widest(drawn);
+        boolean isStraight = aside(drawn, widest) <= Tolerance.COINCIDENT;
+        return Leg.of(rejoined, isStraight ? widest(rejoined) : rejoined.nearest(image.apply(drawn.at(widest))));
+    }
+
+    /** The place farthest from the straight line between a leg's ends. */
+    private static Position widest(Path leg) {
+        Vector aside = leg.end().minus(leg.start()).left();
+        Position left = leg.farthest(aside);
+        Position right = leg.farthest(aside.negated());
+        return aside(leg, left) > aside(leg, right) ? left : right;
+    }
+
+    private static double aside(Path leg, Position position) {
+        return Math.abs(leg.at(position)
+                .minus(leg.start())
+                .cross(leg.end().minus(leg.start()).unit()));
     }
 }

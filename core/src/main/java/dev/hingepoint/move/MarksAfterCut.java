@@ -139,7 +139,7 @@ final class MarksAfterCut {
         List<Run> second = runs(dart.legs().get(1));
         boolean isFolded = isAcrossFold(first) && isAcrossFold(second);
         if (isFolded) {
-            return FoldedDart.rejoined(dart, imagesAcrossFold(first), imagesAcrossFold(second));
+            return FoldedDart.evened(dart, moved::of, rejoinedAcrossFold(first), rejoinedAcrossFold(second));
         }
         Path one = image(dart.legs().get(0), Path::then);
         Path other = image(dart.legs().get(1), Path::then);
@@ -175,18 +175,14 @@ final class MarksAfterCut {
         return runs.size() == 3 && runs.get(1).part().isFolded();
     }
 
-    private static FoldedDart.Leg imagesAcrossFold(List<Run> runs) {
-        Run before = runs.get(0);
+    private static Path rejoinedAcrossFold(List<Run> runs) {
+        Path before = runs.get(0).image().orElseThrow();
         Run folded = runs.get(1);
-        Run after = runs.get(2);
+        Path after = runs.get(2).image().orElseThrow();
         // a leg that bends in the wedge, at the dart's widest, is rejoined there; a straight one half way
         Point joint = folded.drawn().segments().size() == 2
                 ? folded.part().motion().of(folded.drawn().segments().get(0).end())
-                : before.image()
-                        .orElseThrow()
-                        .end()
-                        .midpoint(after.image().orElseThrow().start());
-        return new FoldedDart.Leg(
-                before.image().orElseThrow(), joint, after.image().orElseThrow());
+                : before.end().midpoint(after.start());
+        return before.withEnd(joint).then(after.withStart(joint));
     }
 }

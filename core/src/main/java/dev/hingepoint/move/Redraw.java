@@ -8,6 +8,7 @@ import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Refit;
 import dev.hingepoint.curve.Segment;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
@@ -61,9 +62,8 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
 
     /** The stretch between two places of one edge, in either order, becomes straight. */
     public static Redraw straight(String caption, Spot one, Spot other) {
-        boolean inOrder = one.position().compareTo(other.position()) < 0;
-        Spot from = inOrder ? one : other;
-        Spot to = inOrder ? other : one;
+        Spot from = Spot.first(one, other);
+        Spot to = Spot.last(one, other);
         return between(caption, from, to, Path.through(from.point(), to.point()));
     }
 
@@ -77,10 +77,12 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     }
 
     /**
-     * The step between two places of an edge, in order along it, is left out and the two sides are faired where they now meet, half
-     * way, by the one rule over {@code reach} mm either way.
+     * The step between two places of an edge is left out and the two sides are faired where they now meet, half way, by the one rule over
+     * {@code reach} mm either way.
      */
-    public static Redraw faired(String caption, Piece piece, Spot stepStart, Spot stepEnd, double reach) {
+    public static Redraw faired(String caption, Piece piece, Spot one, Spot other, double reach) {
+        Spot stepStart = Spot.first(one, other);
+        Spot stepEnd = Spot.last(one, other);
         Path old = piece.edge(stepStart.edge()).path();
         Position from = old.positionAt(Math.max(0, old.distanceAlong(stepStart.position()) - reach));
         Position to = old.positionAt(Math.min(old.length(), old.distanceAlong(stepEnd.position()) + reach));
@@ -90,25 +92,44 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     }
 
     /**
-     * The stretch between two places of an edge, in order along it, and up to {@code reach} mm on either side of it, becomes one
-     * curve that keeps the directions of its two ends; where paper was put in or taken away, the edge then runs fair past it.
+     * The step between two places of an edge is left out: the side that begins at {@code from} begins at {@code at} instead, and finds back to its
+     * old course over {@code reach} mm. A corner there stays one.
      */
-    public static Redraw bridged(String caption, Piece piece, Spot from, Spot to, double reach) {
+    public static Redraw stepClosed(String caption, Piece piece, Spot from, Spot at, double reach) {
         Path old = piece.edge(from.edge()).path();
+        boolean isForwards = at.compareTo(from) <= 0;
+        Path away = isForwards
+                ? old.part(from.position(), old.endPosition())
+                : old.part(old.startPosition(), from.position()).reversed();
+        double over = Math.min(reach, Fairing.toCorner(away));
+        Path course = Path.of(Refit.cubic(away.part(0, over))).withStart(at.point());
         double start = old.distanceAlong(from.position());
-        double end = old.distanceAlong(to.position());
+        Position back = old.positionAt(isForwards ? start + over : start - over);
+        return isForwards
+                ? new Redraw(caption, List.of(new Stretch(at.edge(), at.position(), back, course)))
+                : new Redraw(caption, List.of(new Stretch(at.edge(), back, at.position(), course.reversed())));
+    }
+
+    /**
+     * The stretch between two places of an edge, and up to {@code reach} mm on either side of it, becomes one curve that keeps the
+     * directions of its two ends; where paper was put in or taken away, the edge then runs fair past it.
+     */
+    public static Redraw bridged(String caption, Piece piece, Spot one, Spot other, double reach) {
+        Path old = piece.edge(one.edge()).path();
+        double start = old.distanceAlong(Spot.first(one, other).position());
+        double end = old.distanceAlong(Spot.last(one, other).position());
         Position bridgeFrom = old.positionAt(Math.max(0, start - reach));
         Position bridgeTo = old.positionAt(Math.min(old.length(), end + reach));
-        Point one = old.at(bridgeFrom);
-        Point other = old.at(bridgeTo);
-        double third = one.distanceTo(other) / 3;
+        Point from = old.at(bridgeFrom);
+        Point to = old.at(bridgeTo);
+        double third = from.distanceTo(to) / 3;
         Cubic fair = new Cubic(
-                one,
-                one.plus(old.tangent(bridgeFrom).times(third)),
-                other.minus(old.tangent(bridgeTo).times(third)),
-                other);
-        Path course = fair.isStraight(Tolerance.COINCIDENT) ? Path.through(one, other) : Path.of(fair);
-        return new Redraw(caption, List.of(new Stretch(from.edge(), bridgeFrom, bridgeTo, course)));
+                from,
+                from.plus(old.tangent(bridgeFrom).times(third)),
+                to.minus(old.tangent(bridgeTo).times(third)),
+                to);
+        Path course = fair.isStraight(Tolerance.COINCIDENT) ? Path.through(from, to) : Path.of(fair);
+        return new Redraw(caption, List.of(new Stretch(one.edge(), bridgeFrom, bridgeTo, course)));
     }
 
     /** The rule's reach in mm for the corner at a place inside an edge. */
@@ -117,10 +138,11 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     }
 
     /** The rule's reach in mm for the corner that is left where the step between two places is taken out. */
-    public static double reach(Piece piece, Spot stepStart, Spot stepEnd) {
-        Path old = piece.edge(stepStart.edge()).path();
+    public static double reach(Piece piece, Spot one, Spot other) {
+        Path old = piece.edge(one.edge()).path();
         return Fairing.reach(
-                old.part(old.startPosition(), stepStart.position()), old.part(stepEnd.position(), old.endPosition()));
+                old.part(old.startPosition(), Spot.first(one, other).position()),
+                old.part(Spot.last(one, other).position(), old.endPosition()));
     }
 
     /** This redrawing and another's, in one step with this one's caption. */

@@ -136,7 +136,8 @@ public final class LevelFrame {
     }
 
     /**
-     * The level as one straight line from edge to edge, moved up along the grain by {@code above} mm.
+     * The level as one straight line from edge to edge, moved up along the grain by {@code above} mm. Where an end comes within the joining
+     * tolerance of a corner, the corner is meant.
      *
      * @throws Refusal where it does not reach both edges there
      */
@@ -152,6 +153,11 @@ public final class LevelFrame {
         return path.crossings(near, along).stream()
                 .map(path::at)
                 .min(Comparator.comparingDouble(point -> point.distanceTo(near)))
+                .map(point -> path.corners(Tolerance.CORNER).stream()
+                        .map(path::at)
+                        .filter(corner -> corner.isCloseTo(point, Tolerance.JOINING))
+                        .findFirst()
+                        .orElse(point))
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
                         "the line along the level " + name + " does not reach the edge " + edge,
                         piece.where().edge(edge).mark(name))));

@@ -10,6 +10,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Segment;
 import dev.hingepoint.curve.Tolerance;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -104,8 +105,8 @@ final class Soundness {
         return piece.edges().stream()
                 .flatMap(edge -> edge.path().segments().stream())
                 .map(Segment::end)
+                .min(Comparator.comparingDouble(joint -> joint.distanceTo(path.end())))
                 .filter(joint -> joint.isCloseTo(path.end(), Tolerance.LAST_DECIMAL) && !joint.equals(path.end()))
-                .findFirst()
                 .map(path::withEnd)
                 .orElse(path);
     }

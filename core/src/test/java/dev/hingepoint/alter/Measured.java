@@ -28,6 +28,10 @@ final class Measured {
         return length;
     }
 
+    static double length(Path path) {
+        return JtsBridge.lineString(path).getLength();
+    }
+
     /** How far two edges are apart at most: points of each, held against the other's true curve. */
     static double apart(Path one, Path other) {
         return Math.max(farthest(one, other), farthest(other, one));

@@ -6,8 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Cubic;
+import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Segment;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.DoublePointedDart;
@@ -15,9 +20,11 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
 import dev.hingepoint.pattern.TestPatterns.Shape;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.Arbitrary;
@@ -26,6 +33,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /** Every "afterwards" of the sway back, measured with JTS on random dresses; closed forms on straight paper. */
@@ -216,5 +224,100 @@ class SwayBackTest {
                 Catalogue.alter(draft, request("wedge", "12 mm")).draft().piece("back");
         assertEquals(
                 4, altered.find(DrawnLine.class, "tuck").orElseThrow().path().length(), 1e-9);
+    }
+
+    /** A waist drawn a hair beside the side seam's corner is meant to meet it there: the same corner then stays, and no second one beside it. */
+    @Test
+    void aHairBesideACornerIsTheCorner() {
+        Piece exact = altered(TestPatterns.corneredBack(400, Edge.Kind.SEAM), "wedge", "12 mm");
+        assertEquals(1, exact.edge("side seam").path().corners(Tolerance.CORNER).size());
+        for (double beside : new double[] {-0.08, -0.001, 1e-5, 0.02, 0.05}) {
+            Piece back = altered(TestPatterns.corneredBack(400 + beside, Edge.Kind.SEAM), "wedge", "12 mm");
+            Path side = back.edge("side seam").path();
+            assertEquals(1, side.corners(Tolerance.CORNER).size(), "beside by " + beside);
+            assertTrue(side.segments().stream().allMatch(part -> part.length() > 1), "a sliver at " + beside);
+            assertTrue(side.isCloseTo(exact.edge("side seam").path(), 0.15));
+        }
+    }
+
+    /** The sheared paper begins w squared over 2r inside the hinge; where a corner stays, that step is closed all the same. */
+    @Property(seed = "104", tries = 40)
+    void atACornerAKeptFoldLeavesNoStep(@ForAll @DoubleRange(min = 6, max = 25) double wedge) {
+        Piece drawn = TestPatterns.corneredBack(400, Edge.Kind.FOLD);
+        Piece back = altered(drawn, "wedge", wedge + " mm", "method", "wedge", "keep fold", true);
+        Path side = back.edge("side seam").path();
+        assertEquals(1, side.corners(Tolerance.CORNER).size(), side.toString());
+        assertTrue(side.distanceTo(new Point(225, 400)) < 1e-6, "the corner stays in its place");
+        assertTrue(side.segments().stream().allMatch(part -> part.length() > 20), side.toString());
+        assertEquals(Measured.sewn(drawn, "side seam"), Measured.sewn(back, "side seam"), 0.1);
+    }
+
+    @Test
+    void aCornerTooNearToFairIsTold() {
+        Draft draft =
+                TestPatterns.of(TestPatterns.corneredBack(402, Edge.Kind.SEAM)).in("40");
+        Altered altered = Catalogue.alter(draft, request("wedge", "12 mm"));
+        assertTrue(
+                altered.notes().stream()
+                        .anyMatch(note -> note.contains("a corner of the back lies 2 mm from the wedge")),
+                altered.notes().toString());
+    }
+
+    /** Above the dart's widest place its legs are straight where they are cut; they are made equal all the same, and keep their intake. */
+    @Property(seed = "105", tries = 60)
+    void aDartAcrossTheWedgeKeepsEqualLegs(
+            @ForAll @DoubleRange(min = 6, max = 25) double wedge,
+            @ForAll @DoubleRange(min = 15, max = 60) double off,
+            @ForAll @IntRange(min = -1, max = 1) int side,
+            @ForAll @DoubleRange(min = -6, max = 6) double slope,
+            @ForAll boolean isCurved) {
+        Piece straight = TestPatterns.straightBack(225, 1000, 400);
+        List<Mark> marks = new ArrayList<>(straight.marks());
+        marks.removeIf(mark -> mark.name().equals("waist"));
+        marks.add(new Level("waist", Path.through(new Point(0, 400 + slope), new Point(225, 400 - slope))));
+        marks.add(dart("inner dart", 70, 280, 400 + slope * (1 - 140 / 225.0), 520, 12, isCurved));
+        marks.add(dart("outer dart", 140, 300, 400 + slope * (1 - 280 / 225.0), 500, 8, isCurved));
+        Piece drawn = straight.withMarks(marks);
+        Piece back = altered(drawn, "wedge", wedge + " mm", "above", side * off + " mm");
+        for (DoublePointedDart dart : back.marks(DoublePointedDart.class).toList()) {
+            assertEquals(Measured.length(dart.first()), Measured.length(dart.second()), 0.01, dart.name());
+            // the whole intake where the legs turn
+            Point one = turn(dart.first(), side >= 0);
+            Point other = turn(dart.second().reversed(), side >= 0);
+            assertEquals(dart.name().startsWith("inner") ? 24 : 16, one.distanceTo(other), 0.3, dart.name());
+        }
+    }
+
+    /** The lowest or the highest joint of a leg, downwards. */
+    private static Point turn(Path leg, boolean isLowest) {
+        return isLowest
+                ? leg.segments().get(leg.segments().size() - 1).start()
+                : leg.segments().get(0).end();
+    }
+
+    private static DoublePointedDart dart(
+            String name, double x, double top, double widest, double bottom, double half, boolean isCurved) {
+        Point[] at = {new Point(x, top), new Point(x - half, widest), new Point(x, bottom), new Point(x + half, widest)
+        };
+        List<Segment> sides = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            Line side = new Line(at[i], at[(i + 1) % 4]);
+            Vector bulge = side.step().left().times(0.01);
+            sides.add(
+                    isCurved
+                            ? new Cubic(
+                                    side.start(),
+                                    side.at(1 / 3.0).plus(bulge),
+                                    side.at(2 / 3.0).plus(bulge),
+                                    side.end())
+                            : side);
+        }
+        return DoublePointedDart.of(name, Path.of(sides));
+    }
+
+    private static Piece altered(Piece back, Object... options) {
+        return Catalogue.alter(TestPatterns.of(back).in("40"), request(options))
+                .draft()
+                .piece("back");
     }
 }

@@ -289,6 +289,32 @@ public final class TestPatterns {
                 marks);
     }
 
+    /**
+     * A back whose side seam runs straight from the underarm in to a corner and straight out to the hem, 10 mm in at the corner; the waist 400 mm
+     * down, 225 mm wide.
+     *
+     * @param corner how far down, in mm, the corner lies
+     */
+    public static Piece corneredBack(double corner, Edge.Kind centre) {
+        Piece straight = straightBack(225, 1000, 400);
+        Path side = Path.through(new Point(235, 150), new Point(225, corner), new Point(265, 1000));
+        List<Edge> edges = List.of(
+                straight.edge("neckline"),
+                straight.edge("shoulder"),
+                line("armhole", Edge.Kind.SEAM, 160, 0, 235, 150),
+                new Edge("side seam", Edge.Kind.SEAM, side),
+                line("hem", Edge.Kind.HEM, 265, 1000, 0, 1000),
+                line("centre back", centre, 0, 1000, 0, 0));
+        return Piece.of(
+                "back",
+                "40",
+                Optional.empty(),
+                List.of(new Cutting(
+                        1, centre == Edge.Kind.FOLD ? Cutting.How.ON_FOLD : Cutting.How.PAIR, Optional.empty())),
+                edges,
+                List.of(level("waist", 400, side), level("hip", 600, side), straight.grain()));
+    }
+
     /** Straight paper for a full bust: apex P, hinge at (a, b) inches from it, the side seam four and a half inches away. */
     public static Piece straightFront(double a, double b, Optional<Double> dart) {
         double inch = 25.4;
