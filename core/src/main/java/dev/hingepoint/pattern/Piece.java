@@ -7,6 +7,7 @@ import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,7 @@ public final class Piece {
 
     /**
      * A piece from its edges, in order round it, either way, and its marks. Gaps up to {@link
-     * dev.hingepoint.curve.Tolerance#JOINING} between neighbouring edges are closed, and the ends of levels are brought to the
+     * Tolerance#JOINING} between neighbouring edges are closed, and the ends of levels are brought to the
      * outline.
      *
      * @param front the name of a second front, where this is one
@@ -55,14 +56,20 @@ public final class Piece {
             List<Cutting> cuttings,
             List<Edge> edges,
             List<Mark> marks) {
-        List<Edge> closed = Soundness.closed(edges, Where.inPiece(name).size(size));
-        Piece piece = new Piece(name, size, front, cuttings, closed, marks);
-        return Soundness.checked(piece, Soundness.marksOnOutline(piece));
+        return new Piece(name, size, front, cuttings, edges, marks).checked(Tolerance.JOINING);
     }
 
-    /** The same piece with other edges and marks, checked anew. */
+    private Piece checked(double joining) {
+        Piece closed = new Piece(name, size, front, cuttings, Soundness.closed(edges, joining, where()), marks);
+        return Soundness.checked(closed, Soundness.marksOnOutline(closed));
+    }
+
+    /**
+     * The same piece with other edges and marks, checked anew. Its edges must meet as computed points do, within {@link Tolerance#COINCIDENT}: paper that
+     * was moved so that a gap opens is an error, never closed in silence.
+     */
     public Piece with(List<Edge> changedEdges, List<Mark> changedMarks) {
-        return of(name, size, front, cuttings, changedEdges, changedMarks);
+        return new Piece(name, size, front, cuttings, changedEdges, changedMarks).checked(Tolerance.COINCIDENT);
     }
 
     /** The same piece with other marks, checked anew. */

@@ -24,8 +24,12 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 final class Soundness {
     private Soundness() {}
 
-    /** The edges with gaps up to the joining tolerance closed: each edge then begins exactly where the last ended. */
-    static List<Edge> closed(List<Edge> edges, Where where) {
+    /**
+     * The edges with small gaps closed: each edge then begins exactly where the last ended.
+     *
+     * @param joining the widest gap in mm that is closed
+     */
+    static List<Edge> closed(List<Edge> edges, double joining, Where where) {
         if (edges.size() < 2) {
             throw unsound("a piece needs at least two edges, and has " + edges.size(), where);
         }
@@ -38,18 +42,34 @@ final class Soundness {
             }
             Edge last = edges.get((i + edges.size() - 1) % edges.size());
             Point end = last.path().end();
-            Point start = edge.path().start();
-            double gap = end.distanceTo(start);
-            if (gap > Tolerance.JOINING) {
+            double gap = end.distanceTo(edge.path().start());
+            // a gap as wide as is allowed, as computed, may be wider by rounding
+            if (gap > joining + Tolerance.COINCIDENT) {
                 throw unsound(
                         "the edges " + last.name() + " and " + edge.name() + " are " + Reason.millimetres(gap)
                                 + " apart; each edge must begin where the last ended, within "
                                 + Reason.millimetres(Tolerance.JOINING),
                         where.edge(edge.name()));
             }
-            closed.add(gap == 0 ? edge : edge.with(edge.path().withStart(end)));
+            closed.add(gap == 0 ? edge : edge.with(from(end, edge, gap, where)));
         }
         return closed;
+    }
+
+    /** The edge's path from where the last edge ended; what lies within the gap of there is swallowed by it. */
+    private static Path from(Point start, Edge edge, double gap, Where where) {
+        List<Segment> segments = edge.path().segments();
+        int kept = 0;
+        while (kept < segments.size() && segments.get(kept).end().isCloseTo(start, gap)) {
+            kept++;
+        }
+        if (kept == segments.size()) {
+            throw unsound(
+                    "the edge is no longer than the gap before it, " + Reason.millimetres(gap)
+                            + ", and vanishes where that is closed",
+                    where.edge(edge.name()));
+        }
+        return Path.of(segments.subList(kept, segments.size())).withStart(start);
     }
 
     /**

@@ -70,6 +70,42 @@ class PieceTest {
                         edge("top", 0, 0, 100, 0), edge("right", 100, 0.2, 100, 100), edge("left", 100, 100, 0, 0))));
     }
 
+    /** A gap as wide as is allowed is closed wherever it lies, whatever rounding makes of it, and though a part of the edge is no longer than it. */
+    @Test
+    void aGapOfATenthOfAMillimetreIsClosed() {
+        for (double at : new double[] {1, 100, 300, 777, 4000}) {
+            Piece closed = piece(List.of(
+                    edge("top", 0, 0, at, 0),
+                    edge("right", at, 0.1, at, 0, at, 100),
+                    edge("bottom", at + 0.1, 100, 0, 100),
+                    edge("left", 0, 100, 0, 0)));
+            assertEquals(
+                    Path.through(new Point(at, 0), new Point(at, 100)),
+                    closed.edge("right").path());
+            assertEquals(new Point(at, 100), closed.edge("bottom").path().start());
+        }
+        refused(
+                "vanishes",
+                () -> piece(List.of(
+                        edge("a", 0, 0, 100, 0),
+                        edge("b", 100, 0.1, 100, 0),
+                        edge("c", 100, 0, 0, 100),
+                        edge("d", 0, 100, 0, 0))));
+    }
+
+    /** Only what a drawing's rounding may part is closed; paper that a move has parted is an error of the move. */
+    @Test
+    void aGapThatAChangeOpensIsRefused() {
+        Piece square = square();
+        List<Edge> parted = new ArrayList<>(square.edges());
+        parted.set(1, edge("right", 100, 0.05, 100, 100));
+        refused("apart", () -> square.with(parted, List.of()));
+        parted.set(1, edge("right", 100, 5e-7, 100, 100));
+        assertEquals(
+                new Point(100, 0),
+                square.with(parted, List.of()).edge("right").path().start());
+    }
+
     @Test
     void anOutlineThatCrossesItselfOrEnclosesNothingIsRefused() {
         refused(
