@@ -82,23 +82,6 @@ public record Cubic(Point start, Point startHandle, Point endHandle, Point end) 
         return speed <= SAME_POINT ? 0 : (dx * ddy - dy * ddx) / (speed * speed * speed);
     }
 
-    /** The point {@code distance} mm to the left of the curve at {@code t}. */
-    Point beside(double t, double distance) {
-        double u = 1 - t;
-        double dx = u * u * (startHandle.x() - start.x())
-                + 2 * u * t * (endHandle.x() - startHandle.x())
-                + t * t * (end.x() - endHandle.x());
-        double dy = u * u * (startHandle.y() - start.y())
-                + 2 * u * t * (endHandle.y() - startHandle.y())
-                + t * t * (end.y() - endHandle.y());
-        double speed = Math.sqrt(dx * dx + dy * dy);
-        Point on = at(t);
-        if (speed <= SAME_POINT) {
-            return on.plus(tangent(t).left().times(distance));
-        }
-        return new Point(on.x() + distance * dy / speed, on.y() - distance * dx / speed);
-    }
-
     @Override
     public double lengthTo(double t) {
         return ArcLength.of(this, t);

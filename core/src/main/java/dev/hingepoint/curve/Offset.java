@@ -13,13 +13,26 @@ import java.util.List;
 public final class Offset {
     private static final int CURVATURE_SAMPLES = 8;
 
-    private Offset() {}
+    /** A step of the curve is halved so often at most: at a cusp no step, however short, runs on. */
+    private static final int MOST_HALVINGS = 12;
+
+    private final Cubic curve;
+    private final double distance;
+    private final double tolerance;
+    private final List<Point> points;
+
+    private Offset(Cubic curve, double distance, double tolerance, List<Point> points) {
+        this.curve = curve;
+        this.distance = distance;
+        this.tolerance = tolerance;
+        this.points = points;
+    }
 
     /**
      * Points along the parallel, the first and last exactly beside the path's ends.
      *
      * @param distance mm to the left of travel; negative to the right
-     * @param tolerance how far in mm the polyline may leave the true parallel
+     * @param tolerance how far in mm the polyline may leave the true parallel; the number of points grows with its inverse root
      */
     public static List<Point> polyline(Path path, double distance, double tolerance) {
         List<Point> points = new ArrayList<>();
@@ -30,29 +43,94 @@ public final class Offset {
             if (last == null || Math.abs(last.cross(start) * distance) > Tolerance.LAST_DECIMAL) {
                 points.add(beside(segment.start(), start, distance));
             }
-            int steps = steps(segment, distance, tolerance);
-            for (int i = 1; i < steps; i++) {
-                points.add(((Cubic) segment).beside((double) i / steps, distance));
+            if (segment instanceof Cubic cubic) {
+                new Offset(cubic, distance, tolerance, points).run();
+            } else {
+                points.add(beside(segment.end(), start, distance));
             }
             last = segment.tangent(1);
-            points.add(beside(segment.end(), last, distance));
         }
         return points;
     }
 
     private static Point beside(Point point, Vector tangent, double distance) {
-        return new Point(point.x() + distance * tangent.y(), point.y() - distance * tangent.x());
+        return point.plus(tangent.left().times(distance));
     }
 
-    /** A chord's sag grows by 1 + curvature x distance from the path to its parallel. */
-    private static int steps(Segment segment, double distance, double tolerance) {
-        if (!(segment instanceof Cubic cubic)) {
-            return 1;
-        }
+    /** A place on the parallel, and the direction of the curve there. */
+    private record Place(double t, Point at, Vector along) {}
+
+    private Place place(double t) {
+        Vector along = curve.tangent(t);
+        return new Place(t, beside(curve.at(t), along, distance), along);
+    }
+
+    /** Even steps as the sharpest of some bends asks for, each halved where it leaves the parallel all the same. */
+    private void run() {
         double sharpest = 0;
         for (int i = 0; i <= CURVATURE_SAMPLES; i++) {
-            sharpest = Math.max(sharpest, Math.abs(cubic.curvature((double) i / CURVATURE_SAMPLES)));
+            sharpest = Math.max(sharpest, Math.abs(curve.curvature((double) i / CURVATURE_SAMPLES)));
         }
-        return cubic.flatteningSteps(tolerance / Math.min(20, 1 + sharpest * Math.abs(distance)));
+        // a chord's sag grows by 1 + curvature x distance from the curve to its parallel
+        int steps = curve.flatteningSteps(tolerance / Math.min(20, 1 + sharpest * Math.abs(distance)));
+        Place from = place(0);
+        for (int i = 1; i <= steps; i++) {
+            Place to = place((double) i / steps);
+            step(from, to, MOST_HALVINGS);
+            from = to;
+        }
+    }
+
+    private void step(Place from, Place to, int halvings) {
+        if (halvings == 0 || sag(from, to) <= tolerance) {
+            points.add(to.at);
+            return;
+        }
+        Place middle = place((from.t + to.t) / 2);
+        if (sag(from, middle, to) <= tolerance) {
+            points.add(to.at);
+            return;
+        }
+        step(from, middle, halvings - 1);
+        step(middle, to, halvings - 1);
+    }
+
+    /**
+     * How far the parallel can lie from the chord between two of its places. An arc that bends one way lies within the triangle of its chord and its end
+     * tangents; one that bends both ways stays below the steeper tangent over the chord's whole length. Derived.
+     */
+    private static double sag(Place from, Place to) {
+        Vector chord = to.at.minus(from.at);
+        double leaving = chord.dot(from.along);
+        double arriving = chord.dot(to.along);
+        if (!(leaving * arriving > 0)) {
+            return chord.length() == 0 && from.along.dot(to.along) > 0 ? 0 : Double.POSITIVE_INFINITY;
+        }
+        double first = chord.cross(from.along) / leaving;
+        double second = to.along.cross(chord) / arriving;
+        double slope =
+                first * second > 0 ? first * second / (first + second) : Math.max(Math.abs(first), Math.abs(second));
+        return Math.abs(slope) * chord.length();
+    }
+
+    /** The same, knowing a place between: the parallel then lies within the two triangles over the two halves. */
+    private static double sag(Place from, Place middle, Place to) {
+        Vector chord = to.at.minus(from.at);
+        double length = chord.length();
+        if (length == 0 || sag(from, middle) > length || sag(middle, to) > length) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Vector unit = chord.times(1 / length);
+        return Math.max(height(from, middle, from.at, unit), height(middle, to, from.at, unit));
+    }
+
+    /** How far from a line the corner lies where the end tangents of an arc meet, or the farther of its ends. */
+    private static double height(Place from, Place to, Point on, Vector line) {
+        double bend = from.along.cross(to.along);
+        double reach = bend == 0 ? 0 : to.at.minus(from.at).cross(to.along) / bend;
+        Point corner = from.at.plus(from.along.times(reach));
+        return Math.max(
+                Math.abs(line.cross(corner.minus(on))),
+                Math.max(Math.abs(line.cross(from.at.minus(on))), Math.abs(line.cross(to.at.minus(on)))));
     }
 }
