@@ -1,10 +1,12 @@
 package dev.hingepoint.allowance;
 
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Edge;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -29,25 +31,31 @@ final class Corner {
      * @param before the cutting line of the edge that runs into the corner
      * @param after the cutting line of the edge that leaves it
      */
-    record Joined(List<Point> before, List<Point> after) {}
+    record Joined(List<Point> before, List<Point> after) {
+        /** The same corner, walked the other way. */
+        Joined reversed() {
+            return new Joined(Polyline.reversed(after), Polyline.reversed(before));
+        }
+    }
 
     static Joined join(Edge in, double inWidth, List<Point> before, Edge out, double outWidth, List<Point> after) {
         Point corner = in.path().end();
         Vector along = in.path().endTangent();
         Vector away = out.path().startTangent();
         if (isFolded(out, in) && outWidth > 0) {
-            Joined mirrored = folded(before, after, corner, away.negated(), outWidth);
-            if (mirrored != null) {
-                return mirrored;
+            Optional<Joined> mirrored = folded(before, after, corner, away.negated(), outWidth);
+            if (mirrored.isPresent()) {
+                return mirrored.get();
             }
         }
         if (isFolded(in, out) && inWidth > 0) {
-            Joined mirrored = folded(Polyline.reversed(after), Polyline.reversed(before), corner, along, inWidth);
-            if (mirrored != null) {
-                return new Joined(Polyline.reversed(mirrored.after()), Polyline.reversed(mirrored.before()));
+            Optional<Joined> mirrored =
+                    folded(Polyline.reversed(after), Polyline.reversed(before), corner, along, inWidth);
+            if (mirrored.isPresent()) {
+                return mirrored.get().reversed();
             }
         }
-        return plain(before, after, corner, along, away, Math.max(inWidth, outWidth));
+        return plain(before, inWidth, after, outWidth, corner, along, away);
     }
 
     /** Whether the allowance of the first edge is folded onto the piece and ends at the second: a hem; a shoulder at neck or armhole. */
@@ -57,29 +65,48 @@ final class Corner {
     }
 
     private static Joined plain(
-            List<Point> before, List<Point> after, Point corner, Vector along, Vector away, double width) {
+            List<Point> before,
+            double inWidth,
+            List<Point> after,
+            double outWidth,
+            Point corner,
+            Vector along,
+            Vector away) {
         Point inEnd = before.get(before.size() - 1);
         Point outStart = after.get(0);
-        if (inEnd.isCloseTo(outStart, 1e-6)) {
+        if (inEnd.isCloseTo(outStart, Tolerance.COINCIDENT)) {
             return new Joined(before, after);
         }
-        Point tip = Polyline.meeting(inEnd, along, outStart, away);
-        boolean isOutwards = tip != null
-                && tip.minus(inEnd).dot(along) >= -1e-9
-                && outStart.minus(tip).dot(away) >= -1e-9;
-        if (isOutwards) {
-            return mitred(before, after, corner, tip, width);
+        Optional<Point> outwards = Polyline.meeting(inEnd, along, outStart, away)
+                .filter(tip -> tip.minus(inEnd).dot(along) >= -Tolerance.LENGTH
+                        && outStart.minus(tip).dot(away) >= -Tolerance.LENGTH);
+        if (outwards.isPresent()) {
+            return mitred(before, after, corner, outwards.get(), Math.max(inWidth, outWidth));
         }
-        Polyline.Crossing crossing = Polyline.crossing(before, after);
-        if (crossing != null) {
-            List<Point> trimmed = new ArrayList<>(before.subList(0, crossing.onRow()));
-            trimmed.add(crossing.at());
-            List<Point> rest = new ArrayList<>(List.of(crossing.at()));
-            rest.addAll(after.subList(crossing.onOther(), after.size()));
-            return new Joined(trimmed, rest);
-        }
-        // neither outwards nor crossing: a gap between unlike allowances on a straight run, or nearly; step across
-        return new Joined(before, after);
+        return Polyline.crossing(before, after)
+                .map(crossing -> {
+                    List<Point> trimmed = new ArrayList<>(before.subList(0, crossing.onRow()));
+                    trimmed.add(crossing.at());
+                    List<Point> rest = new ArrayList<>(List.of(crossing.at()));
+                    rest.addAll(after.subList(crossing.onOther(), after.size()));
+                    return new Joined(trimmed, rest);
+                })
+                .orElseGet(() -> outWidth > inWidth
+                        ? stepped(before, after, corner, away)
+                        : stepped(Polyline.reversed(after), Polyline.reversed(before), corner, along.negated())
+                                .reversed());
+    }
+
+    /**
+     * Unlike allowances on a nearly straight run, which neither meet outwards nor cross: the line steps square to the wider edge, all of whose strip stays.
+     *
+     * @param narrow the narrower allowance's cutting line, running into the corner
+     * @param wide the wider one's, leaving it
+     * @param away along the wider edge, from the corner
+     */
+    private static Joined stepped(List<Point> narrow, List<Point> wide, Point corner, Vector away) {
+        boolean cutsIntoWide = narrow.get(narrow.size() - 1).minus(corner).dot(away) > 0;
+        return new Joined(cutsIntoWide ? Polyline.upTo(narrow, corner, away.left()) : narrow, wide);
     }
 
     private static Joined mitred(List<Point> before, List<Point> after, Point corner, Point tip, double width) {
@@ -90,14 +117,14 @@ final class Corner {
             to.add(tip);
             return new Joined(to, after);
         }
+        Point last = before.get(before.size() - 1);
         Vector square = reach.left();
         Point cut = corner.plus(reach.unit().times(most));
-        Point one =
-                Polyline.meeting(before.get(before.size() - 1), tip.minus(before.get(before.size() - 1)), cut, square);
-        Point other = Polyline.meeting(after.get(0), tip.minus(after.get(0)), cut, square);
-        if (one != null && other != null) {
-            to.add(one);
-            to.add(other);
+        Optional<Point> one = Polyline.meeting(last, tip.minus(last), cut, square);
+        Optional<Point> other = Polyline.meeting(after.get(0), tip.minus(after.get(0)), cut, square);
+        if (one.isPresent() && other.isPresent()) {
+            to.add(one.get());
+            to.add(other.get());
         }
         return new Joined(to, after);
     }
@@ -108,38 +135,43 @@ final class Corner {
      * @param before the neighbour's cutting line, running into the corner
      * @param after the folded edge's cutting line, leaving it
      * @param foldLine along the folded edge's stitching line, outwards over the corner
-     * @return null where the mirrored end would leave less than the folded edge's allowance beside the edge itself
+     * @return empty where the mirrored end would leave less than the folded edge's allowance beside the edge itself
      */
-    private static Joined folded(List<Point> before, List<Point> after, Point corner, Vector foldLine, double depth) {
+    private static Optional<Joined> folded(
+            List<Point> before, List<Point> after, Point corner, Vector foldLine, double depth) {
         List<Point> toFold = Polyline.upTo(before, corner, foldLine);
         Point onFold = toFold.get(toFold.size() - 1);
-        if (onFold.minus(corner).dot(foldLine) < -1e-9) {
-            return null;
+        if (onFold.minus(corner).dot(foldLine) < -Tolerance.LENGTH) {
+            return Optional.empty();
         }
         List<Point> mirroredBack = Polyline.mirrored(toFold, corner, foldLine);
         List<Point> beyond = nearest(Polyline.reversed(mirroredBack), depth);
         Point farthest = beyond.get(beyond.size() - 1);
-        if (farthest.minus(corner).dot(foldLine) < -1e-9) {
-            return null;
+        if (farthest.minus(corner).dot(foldLine) < -Tolerance.LENGTH) {
+            return Optional.empty();
         }
         // the folded edge's cutting line, run on beyond its start, meets the mirrored line
-        List<Point> backwards = Polyline.reversed(after);
-        Vector on = Polyline.endDirection(backwards);
+        Vector on = Polyline.endDirection(Polyline.reversed(after));
         Point start = after.get(0);
         List<Point> kept = new ArrayList<>(toFold);
         for (int i = 1; i < beyond.size(); i++) {
-            Vector step = beyond.get(i).minus(beyond.get(i - 1));
-            Point meets = step.length() < 1e-9 ? null : Polyline.meeting(beyond.get(i - 1), step, start, on);
-            boolean isHere = meets != null
-                    && meets.minus(beyond.get(i - 1)).dot(step) >= 0
-                    && (meets.minus(beyond.get(i)).dot(step) <= 0 || i == beyond.size() - 1);
-            if (isHere) {
-                kept.add(meets);
-                return meets.minus(start).dot(on) >= -1e-9 ? new Joined(kept, after) : null;
+            Point last = beyond.get(i - 1);
+            Point next = beyond.get(i);
+            boolean isLast = i == beyond.size() - 1;
+            Vector step = next.minus(last);
+            Optional<Point> meets = step.length() < Tolerance.LENGTH
+                    ? Optional.empty()
+                    : Polyline.meeting(last, step, start, on)
+                            .filter(point -> point.minus(last).dot(step) >= 0
+                                    && (isLast || point.minus(next).dot(step) <= 0));
+            if (meets.isPresent()) {
+                kept.add(meets.get());
+                boolean isBeyond = meets.get().minus(start).dot(on) >= -Tolerance.LENGTH;
+                return isBeyond ? Optional.of(new Joined(kept, after)) : Optional.empty();
             }
-            kept.add(beyond.get(i));
+            kept.add(next);
         }
-        return null;
+        return Optional.empty();
     }
 
     /** The first stretch of a row, a good deal longer than a depth. */

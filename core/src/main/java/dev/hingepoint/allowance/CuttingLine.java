@@ -33,7 +33,9 @@ import org.locationtech.jts.geom.TopologyException;
  * {@link Corner} says, darts have a {@link DartCap}.
  */
 public final class CuttingLine {
+    /** Length of a notch's stroke, and distance between two, in mm. */
     private static final double STROKE = 5;
+
     private static final double BETWEEN_STROKES = 3;
 
     private final List<Point> outline;
@@ -56,7 +58,7 @@ public final class CuttingLine {
         } catch (IllegalArgumentException | TopologyException wrong) {
             throw new Refusal(
                     new Reason.Unsound(
-                            "no cutting line can be drawn round a piece of this shape: " + wrong.getMessage(),
+                            "no cutting line can be drawn round a piece of this shape; draw it simpler, or give it less allowance",
                             piece.where()),
                     wrong);
         }
@@ -105,26 +107,41 @@ public final class CuttingLine {
                 .sorted(Comparator.comparing(dart -> edge.path().nearest(dart.mouthMiddle())))
                 .toList();
         Path path = edge.path();
+        if (darts.isEmpty()) {
+            return Offset.polyline(path, outwards * width, Tolerance.FLATTENING);
+        }
         Position from = path.startPosition();
-        List<Point> row = null;
-        Capped open = null;
+        Optional<Capped> open = Optional.empty();
         for (EdgeDart dart : darts) {
             Position one = path.nearest(dart.mouthStart());
             Position other = path.nearest(dart.mouthEnd());
             Position mouthFrom = one.compareTo(other) < 0 ? one : other;
             Position mouthTo = one.compareTo(other) < 0 ? other : one;
-            List<Point> stretch = Offset.polyline(path.part(from, mouthFrom), outwards * width, Tolerance.FLATTENING);
-            row = open == null ? stretch : open.joinedTo(piece, stretch);
-            open = new Capped(row, dart, path.at(mouthFrom), path.at(mouthTo));
+            List<Point> row = joined(piece, open, stretch(path, from, mouthFrom, outwards * width));
+            open = Optional.of(new Capped(row, dart, path.at(mouthFrom), path.at(mouthTo)));
             from = mouthTo;
         }
-        List<Point> rest = Offset.polyline(path.part(from, path.endPosition()), outwards * width, Tolerance.FLATTENING);
-        return open == null ? rest : open.joinedTo(piece, rest);
+        return joined(piece, open, stretch(path, from, path.endPosition(), outwards * width));
+    }
+
+    private static List<Point> joined(Piece piece, Optional<Capped> open, List<Point> stretch) {
+        return open.map(capped -> capped.joinedTo(piece, stretch)).orElse(stretch);
+    }
+
+    /** The parallel of a stretch; empty where there is none, since a dart's mouth begins where it would, at a corner or another dart. */
+    private static List<Point> stretch(Path path, Position from, Position to, double distance) {
+        boolean isThere = !path.at(from).isCloseTo(path.at(to), Tolerance.JOINING);
+        return isThere ? Offset.polyline(path.part(from, to), distance, Tolerance.FLATTENING) : List.of();
     }
 
     /** The cutting line up to a dart, waiting for what follows it. */
     private record Capped(List<Point> before, EdgeDart dart, Point first, Point second) {
         List<Point> joinedTo(Piece piece, List<Point> after) {
+            if (before.isEmpty() && after.isEmpty()) {
+                throw new Refusal(new Reason.Unsound(
+                        "its mouth takes a whole edge, and leaves nothing of it to sew",
+                        piece.where().mark(dart.name())));
+            }
             if (DartCap.isPressedToSecond(piece, dart, first, second)) {
                 return DartCap.across(before, after, first, dart.tip(), second);
             }

@@ -30,10 +30,11 @@ final class DartCap {
     }
 
     /**
-     * The cutting line before, across and after the dart, for one that is pressed to the second part.
+     * The cutting line before, across and after the dart, for one that is pressed to the second part. A dart that begins or ends at a corner has no seam on that
+     * side: the seam is then thought to run on there, straight from the other leg, once the dart is closed.
      *
-     * @param before the cutting line up to beside the first leg's end
-     * @param after the cutting line from beside the second leg's end
+     * @param before the cutting line up to beside the first leg's end; empty for a dart that begins at a corner
+     * @param after the cutting line from beside the second leg's end; empty for one that ends there
      * @param first the first leg's end
      * @param second the second leg's end
      */
@@ -41,31 +42,34 @@ final class DartCap {
         Vector firstLeg = first.minus(tip);
         Vector secondLeg = second.minus(tip);
         Vector middle = firstLeg.unit().plus(secondLeg.unit());
-        Motion shut = Motion.turn(tip, secondLeg, firstLeg);
-        List<Point> closed = after.stream().map(shut::of).toList();
+        List<Point> toLeg = before.isEmpty() ? List.of() : upToLeg(before, tip, firstLeg);
+        // the shut part's cutting line from the first leg on
+        List<Point> fromLeg;
+        if (after.isEmpty()) {
+            Point onLeg = toLeg.get(toLeg.size() - 1);
+            fromLeg = List.of(onLeg, onLeg.plus(Polyline.endDirection(before)));
+        } else {
+            Motion shut = Motion.turn(tip, secondLeg, firstLeg);
+            List<Point> closed = after.stream().map(shut::of).toList();
+            fromLeg = Polyline.reversed(upToLeg(Polyline.reversed(closed), tip, firstLeg));
+        }
+        List<Point> half = Polyline.firstUpTo(fromLeg, tip, middle);
 
-        List<Point> cap = new ArrayList<>(Polyline.upTo(before, tip, firstLeg));
-        // the shut part's cutting line from the first leg to the dart's middle
-        List<Point> fromLeg = Polyline.reversed(Polyline.upTo(Polyline.reversed(closed), tip, firstLeg));
-        List<Point> half = firstUpTo(fromLeg, tip, middle);
+        List<Point> cap = new ArrayList<>(toLeg);
         cap.addAll(half);
         cap.addAll(Polyline.reversed(Polyline.mirrored(half, tip, middle)).subList(1, half.size()));
-        cap.addAll(Polyline.reversed(Polyline.upTo(Polyline.reversed(after), tip, secondLeg)));
+        if (!after.isEmpty()) {
+            cap.addAll(Polyline.reversed(upToLeg(Polyline.reversed(after), tip, secondLeg)));
+        }
         return cap;
     }
 
-    /** The row up to where it first crosses a line, run on straight where it does not. */
-    private static List<Point> firstUpTo(List<Point> row, Point on, Vector line) {
-        Vector unit = line.unit();
-        for (int i = 1; i < row.size(); i++) {
-            double a = unit.cross(row.get(i - 1).minus(on));
-            double b = unit.cross(row.get(i).minus(on));
-            if (a != b && a <= 0 != b <= 0) {
-                List<Point> kept = new ArrayList<>(row.subList(0, i));
-                kept.add(row.get(i - 1).towards(row.get(i), a / (a - b)));
-                return kept;
-            }
-        }
-        return Polyline.upTo(row, on, line);
+    /** The row up to a leg's line; of one so short that all of it lies beyond, only where it meets that line, run back. */
+    private static List<Point> upToLeg(List<Point> row, Point tip, Vector leg) {
+        List<Point> kept = Polyline.upTo(row, tip, leg);
+        Point onLeg = kept.get(kept.size() - 1);
+        boolean isBeyond =
+                onLeg.minus(row.get(row.size() - 1)).dot(Polyline.endDirection(row)) < 0 && kept.size() > row.size();
+        return isBeyond ? List.of(onLeg) : kept;
     }
 }

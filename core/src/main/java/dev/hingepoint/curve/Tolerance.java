@@ -29,5 +29,8 @@ public final class Tolerance {
     /** A bend below this many radians (0.1 degree) is no corner. */
     public static final double CORNER = StrictMath.toRadians(0.1);
 
+    /** Two lines whose directions have a smaller sine than this are parallel: they meet kilometres away, if at all. */
+    public static final double PARALLEL = 1e-6;
+
     private Tolerance() {}
 }

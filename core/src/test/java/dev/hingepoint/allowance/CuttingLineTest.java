@@ -3,6 +3,7 @@ package dev.hingepoint.allowance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
@@ -199,6 +200,52 @@ class CuttingLineTest {
         assertTrue(ring.stream().anyMatch(point -> point.isCloseTo(new Point(310, -25), 1e-9)));
     }
 
+    /** At a blunt corner, either way bent, the wider edge keeps its whole strip: nowhere is the line nearer to an edge than its allowance, from beside that edge. */
+    @ParameterizedTest
+    @CsvSource({
+        "-40, 10, 25",
+        "-20, 10, 25",
+        "-5, 10, 25",
+        "-1, 10, 25",
+        "-20, 25, 10",
+        "-5, 25, 10",
+        "-1, 40, 10",
+        "0, 10, 25",
+        "1, 10, 25",
+        "5, 25, 10",
+        "20, 10, 25",
+        "40, 25, 10",
+        "-20, 0, 15",
+        "20, 15, 0"
+    })
+    void unlikeAllowancesAtABluntCornerLeaveTheWiderStripWhole(double degrees, double one, double two) {
+        double angle = StrictMath.toRadians(degrees);
+        Point corner = new Point(200, 200);
+        Point end = corner.plus(Vector.ofAngle(angle).times(200));
+        Piece drawn = straight(new Point(0, 200), corner, end, new Point(end.x(), 600), new Point(0, 600));
+        List<Edge> reversed = new ArrayList<>();
+        drawn.edges().forEach(edge -> reversed.add(0, edge.reversed()));
+        for (Piece piece : List.of(drawn, drawn.with(reversed, List.of()))) {
+            AllowancePlan plan =
+                    AllowancePlan.even(piece, 10).with("edge 0", one).with("edge 1", two);
+            Path line = Path.through(CuttingLine.of(piece, plan).outline());
+            for (double along = 0; along < line.length(); along += 0.5) {
+                Point point = line.at(along);
+                if (point.distanceTo(corner) > 80) {
+                    continue;
+                }
+                for (String name : List.of("edge 0", "edge 1")) {
+                    Path path = piece.edge(name).path();
+                    Point nearest = path.at(path.nearest(point));
+                    boolean isBeside = nearest.distanceTo(path.start()) > 0.01 && nearest.distanceTo(path.end()) > 0.01;
+                    double off = nearest.distanceTo(point);
+                    double allowance = name.equals("edge 0") ? one : two;
+                    assertTrue(!isBeside || off >= allowance - 1e-6, point + " is " + off + " from " + name);
+                }
+            }
+        }
+    }
+
     /** Derived hem rule: the hem allowance is the mirror image of the piece about the hemline; a tapered side therefore flares below. */
     @Test
     void theHemIsAsWideBelowAsThePieceIsAbove() {
@@ -255,6 +302,75 @@ class CuttingLineTest {
             Point folded = point.minus(tip).cross(new Vector(1, 0)) >= 0 ? point : mirrored(point, tip);
             assertEquals(12, folded.minus(upper).dot(out), 1e-6, point.toString());
         }
+    }
+
+    /**
+     * A dart whose mouth begins at a corner, or ends there. With the dart closed the piece is a rectangle, and so is its cutting line: on the paper that is
+     * within the middle of the dart, folded back and pressed to its side, the line to cut along is the rectangle's.
+     */
+    @ParameterizedTest
+    @CsvSource({"true, true", "true, false", "false, true", "false, false"})
+    void aDartAtACornerHasItsCap(boolean atStart, boolean reversed) {
+        double half = 0.12;
+        // closed, the right edge is x = 300 from y = 0 to 400; the dart is sewn along the level at its upper or lower
+        // end
+        Point corner = new Point(300, atStart ? 100 : 300);
+        Point tip = new Point(160, corner.y());
+        // the part beyond the dart is turned open about the tip, away from the rest
+        Motion open = Motion.turn(tip, (atStart ? 1 : -1) * 2 * half);
+        List<Point> rest = atStart
+                ? List.of(corner, new Point(300, 400), new Point(0, 400))
+                : List.of(new Point(0, 0), new Point(300, 0), corner);
+        List<Point> turned = rest.stream().map(open::of).toList();
+        List<Edge> edges = atStart
+                ? List.of(
+                        through("top", new Point(0, 100), corner),
+                        through("side", corner, turned.get(0), turned.get(1)),
+                        through("bottom", turned.get(1), turned.get(2)),
+                        through("left", turned.get(2), new Point(0, 100)))
+                : List.of(
+                        through("top", turned.get(0), turned.get(1)),
+                        through("side", turned.get(1), turned.get(2), corner),
+                        through("bottom", corner, new Point(0, 300)),
+                        through("left", new Point(0, 300), turned.get(0)));
+        EdgeDart dart = atStart
+                ? EdgeDart.of("dart", corner, tip, turned.get(0))
+                : EdgeDart.of("dart", turned.get(2), tip, corner);
+        // pressed down: to the part that is there, where the dart begins at the upper corner, else to where there is
+        // none
+        List<Edge> ordered = new ArrayList<>();
+        edges.forEach(edge -> ordered.add(reversed ? 0 : ordered.size(), reversed ? edge.reversed() : edge));
+        Piece piece = Piece.of("front", "40", Optional.empty(), pair(), ordered, List.of(dart));
+        List<Point> ring = CuttingLine.of(piece, AllowancePlan.even(piece, 12)).outline();
+        Polygon cut = JtsBridge.polygon(ring);
+        assertTrue(cut.isValid());
+        assertTrue(cut.buffer(0.011).covers(JtsBridge.polygon(piece)));
+        // the seam's cutting line once the dart is closed: x = 312; a point between a leg and the middle folds onto it
+        Vector middle = dart.mouthMiddle().minus(tip);
+        List<Point> cap = ring.stream()
+                .filter(point -> Math.abs(middle.angleTo(point.minus(tip))) <= half + 1e-9)
+                .filter(point -> point.minus(tip).dot(middle) > 0)
+                .toList();
+        assertTrue(cap.size() >= 3, cap.toString());
+        for (Point point : cap) {
+            // folded at the leg that it is pressed to and turned shut, or lying on that part: both are 12 mm off the
+            // seam
+            double besideFixed = foldedBeside(point, tip, middle, atStart);
+            assertEquals(312, besideFixed, 1e-6, point + " of " + cap);
+        }
+    }
+
+    /** Where a point of the cap lies across once the dart is closed: its half next to the part that stays, or the other half mirrored onto that. */
+    private static double foldedBeside(Point point, Point tip, Vector middle, boolean atStart) {
+        Vector from = point.minus(tip);
+        boolean nearFixed = middle.cross(from) * (atStart ? 1 : -1) <= 1e-9;
+        Vector unit = middle.unit();
+        Vector onFixedSide = nearFixed ? from : unit.times(2 * from.dot(unit)).minus(from);
+        return tip.plus(onFixedSide).x();
+    }
+
+    private static Edge through(String name, Point... points) {
+        return new Edge(name, Edge.Kind.SEAM, Path.through(points));
     }
 
     /** About the dart's middle, the level through its tip. */
