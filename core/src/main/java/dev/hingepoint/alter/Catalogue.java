@@ -10,7 +10,8 @@ import org.locationtech.jts.geom.TopologyException;
 
 /** All alterations, by the name they are ordered by. */
 public final class Catalogue {
-    private static final List<Alteration> ALL = List.of(new SwayBack(), new FullBust(), new HipBlend());
+    private static final List<Alteration> ALL = List.of(
+            LengthenOrShorten.lengthen(), LengthenOrShorten.shorten(), new FullBust(), new HipBlend(), new SwayBack());
 
     private Catalogue() {}
 

@@ -26,7 +26,7 @@ import java.util.Optional;
  */
 public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
     /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back last. */
-    private static final List<String> USUAL = List.of("full bust", "hip blend", "sway back");
+    private static final List<String> USUAL = List.of("lengthen", "full bust", "hip blend", "sway back");
 
     private static final List<String> BLENDED = List.of("waist", "hip");
 
@@ -91,12 +91,13 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
 
     private static List<String> orderNote(Order order) {
         List<Integer> places = order.alterations().stream()
-                .map(request -> USUAL.indexOf(request.name()))
+                .map(request -> USUAL.indexOf(request.name().equals("shorten") ? "lengthen" : request.name()))
                 .toList();
         boolean isUsual = places.equals(places.stream().sorted().toList());
         return isUsual
                 ? List.of()
-                : List.of("a fitter would go in another order: bust, then waist and hip, then sway back");
+                : List.of(
+                        "a fitter would go in another order: lengths, then shoulders, then bust, then waist and hip, then sway back; hem last");
     }
 
     private static Card.Altered altered(Draft before, Draft after, Order order) {

@@ -120,16 +120,30 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         double end = old.distanceAlong(Spot.last(one, other).position());
         Position bridgeFrom = old.positionAt(Math.max(0, start - reach));
         Position bridgeTo = old.positionAt(Math.min(old.length(), end + reach));
-        Point from = old.at(bridgeFrom);
-        Point to = old.at(bridgeTo);
-        double third = from.distanceTo(to) / 3;
-        Cubic fair = new Cubic(
-                from,
-                from.plus(old.tangent(bridgeFrom).times(third)),
-                to.minus(old.tangent(bridgeTo).times(third)),
-                to);
-        Path course = fair.isStraight(Tolerance.COINCIDENT) ? Path.through(from, to) : Path.of(fair);
-        return new Redraw(caption, List.of(new Stretch(one.edge(), bridgeFrom, bridgeTo, course)));
+        return bridged(
+                caption,
+                new Spot(one.edge(), bridgeFrom, old.at(bridgeFrom)),
+                old.tangent(bridgeFrom),
+                new Spot(one.edge(), bridgeTo, old.at(bridgeTo)),
+                old.tangent(bridgeTo));
+    }
+
+    /**
+     * The stretch between two places of an edge, in either order, becomes one curve from the one to the other.
+     *
+     * @param leaving the unit direction in which it leaves the first place
+     * @param arriving the unit direction in which it arrives at the other
+     */
+    public static Redraw bridged(String caption, Spot from, Vector leaving, Spot to, Vector arriving) {
+        if (from.position().compareTo(to.position()) > 0) {
+            return bridged(caption, to, arriving.negated(), from, leaving.negated());
+        }
+        Point one = from.point();
+        Point other = to.point();
+        double third = one.distanceTo(other) / 3;
+        Cubic fair = new Cubic(one, one.plus(leaving.times(third)), other.minus(arriving.times(third)), other);
+        Path course = fair.isStraight(Tolerance.COINCIDENT) ? Path.through(one, other) : Path.of(fair);
+        return between(caption, from, to, course);
     }
 
     /** The rule's reach in mm for the corner at a place inside an edge. */

@@ -78,6 +78,21 @@ public record Card(
                 altered);
     }
 
+    public Card withOpenings(List<Opening> changed) {
+        return new Card(
+                name,
+                baseSize,
+                cupDifference,
+                stretchAcross,
+                stretchDown,
+                bodyChart,
+                seams,
+                allowances,
+                changed,
+                fronts,
+                altered);
+    }
+
     public Card withAltered(Altered done) {
         return new Card(
                 name,

@@ -5,4 +5,8 @@ package dev.hingepoint.pattern;
  *
  * @param from the neighbour at whose end it begins
  */
-public record Opening(EdgeRef edge, String from, Length length) {}
+public record Opening(EdgeRef edge, String from, Length length) {
+    public Opening withLength(double mm) {
+        return new Opening(edge, from, new Length(mm));
+    }
+}

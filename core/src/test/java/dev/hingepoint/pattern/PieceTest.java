@@ -244,4 +244,18 @@ class PieceTest {
         polygon.geometryChanged();
         assertEquals(new Point(0, 0), back.edge("top").path().start());
     }
+
+    /** Found by chance: each of two joints a hair apart was taken for the other, for ever. */
+    @Test
+    void aLevelBetweenTwoJointsThatAreAHairApartEndsAtTheNearerOne() {
+        double hair = 0.8e-4;
+        List<Edge> edges = List.of(
+                edge("top", 0, 0, 100, 0),
+                edge("right", 100, 0, 100, 50, 100, 50 + hair, 100, 100),
+                edge("bottom", 100, 100, 0, 100),
+                edge("centre back", 0, 100, 0, 0));
+        double y = 50 + hair / 4;
+        Piece piece = piece(edges, new Level("waist", Path.through(new Point(0, y), new Point(100, y))));
+        assertEquals(50, piece.levelFrame("waist").outerEnd().y(), 1e-9);
+    }
 }

@@ -1,0 +1,278 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Fairing;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Cut;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Redraw;
+import dev.hingepoint.move.StretchedDarts;
+import dev.hingepoint.pattern.Across;
+import dev.hingepoint.pattern.DoublePointedDart;
+import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Opening;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Place;
+import dev.hingepoint.pattern.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * One piece lengthened or shortened: slashed straight across, all below the line moved down or up square to it, and what the line crossed drawn fair.
+ *
+ * <p>Where the place is a level or a drawn line, that goes with the paper below it, and paper is let in or taken out right above it: the length down to
+ * a waist changes, and the skirt from the waist down is as it was. Lengthened and shortened again by as much at one place, the paper is as it was (1e-9 mm, before the seams are drawn fair).
+ *
+ * @param line the upper edge of all that moves
+ * @param by how many mm longer; negative for shorter
+ * @param reachAbove how far in mm from the line a seam is drawn anew
+ * @param told the place, in a fitter's words
+ */
+record LengthChange(LengthLine line, double by, double reachAbove, double reachBelow, String told) {
+    private double removed() {
+        return Math.max(0, -by);
+    }
+
+    private Piece piece() {
+        return line.piece();
+    }
+
+    private Across upper() {
+        return line.across(removed());
+    }
+
+    private Across lower() {
+        return line.across(0);
+    }
+
+    /** The names of the edges that get longer or shorter. */
+    List<String> edges() {
+        return lower().edges();
+    }
+
+    private Motion shift() {
+        return Motion.shift(line.down().times(by));
+    }
+
+    Paper paper() {
+        Paper cut = Paper.of(piece()).then(cut());
+        for (Mark mark : line.rides()) {
+            cut = cut.marked(cut.piece()
+                    .withMarksChanged(now ->
+                            now.getClass() == mark.getClass() && now.name().equals(mark.name())
+                                    ? mark.moved(shift())
+                                    : now));
+        }
+        Paper paper = StretchedDarts.on(cut, line.down());
+        Optional<Redraw> fair = edges().stream()
+                .filter(edge -> !runsStraightDown(edge))
+                .map(edge -> rejoined(paper.piece(), edge))
+                .reduce(Redraw::and);
+        return fair.map(paper::then).orElse(paper);
+    }
+
+    private Cut cut() {
+        String amount = Reason.millimetres(Math.abs(by));
+        if (by > 0) {
+            return Cut.along("Slash " + told + " and let in " + amount, Path.of(lower().line()))
+                    .moving(below(), shift());
+        }
+        String edge = edges().get(0);
+        Place strip = Place.near(
+                edge, upper().on(edge).point().midpoint(lower().on(edge).point()));
+        Motion flat = Motion.between(
+                upper().start().point(),
+                line.along(),
+                line.down(),
+                upper().start().point(),
+                line.along(),
+                Vector.ZERO);
+        Cut tuck = Cut.along(
+                        "Fold out " + amount + " " + told + ": a tuck " + Reason.millimetres(removed() / 2) + " deep",
+                        Path.of(upper().line()),
+                        Path.of(lower().line()))
+                .folding(strip, flat)
+                .moving(below(), shift());
+        // a grainline that is drawn about the tuck's middle goes with the paper below
+        boolean isGrainAbove = line.above(piece().grain().line().at(0.5)) > removed();
+        return isGrainAbove ? tuck : tuck.withGrainOn(below());
+    }
+
+    private Place below() {
+        String edge = edges().get(0);
+        return Place.corner(edge, piece().below(edge).name());
+    }
+
+    /** Nothing is to be faired where an edge crosses the line square and straight: a fold, a centre back. */
+    private boolean runsStraightDown(String edge) {
+        Vector chord = stretchEnd(edge).minus(stretchStart(edge)).unit();
+        return List.of(chord, leaving(edge), arriving(edge)).stream()
+                .allMatch(direction -> Math.abs(direction.dot(line.along())) < Tolerance.COINCIDENT);
+    }
+
+    private Point stretchStart(String edge) {
+        return piece().downwards(edge).at(from(edge));
+    }
+
+    private Point stretchEnd(String edge) {
+        return piece().downwards(edge).at(to(edge));
+    }
+
+    /** How far down the edge in mm it begins to be drawn anew. */
+    private double from(String edge) {
+        Path path = piece().downwards(edge);
+        return atJoint(path, path.distanceAlong(path.nearest(upper().on(edge).point())) - reachAbove);
+    }
+
+    private double to(String edge) {
+        Path path = piece().downwards(edge);
+        return atJoint(path, path.distanceAlong(path.nearest(lower().on(edge).point())) + reachBelow);
+    }
+
+    /** A joint that lies that near is meant: no sliver is left beside it. */
+    private static double atJoint(Path path, double along) {
+        return IntStream.rangeClosed(0, path.segments().size())
+                .mapToDouble(i -> i == 0 ? 0 : path.distanceAlong(new Position(i - 1, 1)))
+                .filter(joint -> Math.abs(joint - along) < Tolerance.JOINING)
+                .findFirst()
+                .orElse(along);
+    }
+
+    private Vector leaving(String edge) {
+        Path path = piece().downwards(edge);
+        return path.part(from(edge), path.length()).startTangent();
+    }
+
+    /** As the edge comes from above: at a corner that was drawn there the corner stays. */
+    private Vector arriving(String edge) {
+        return piece().downwards(edge).part(0, to(edge)).endTangent();
+    }
+
+    private Redraw rejoined(Piece cut, String edge) {
+        String lowerNeighbour = piece().below(edge).name();
+        Edge after = piece().after(edge);
+        String upperNeighbour = (after.name().equals(lowerNeighbour) ? piece().before(edge) : after).name();
+        Spot from = Place.along(edge, upperNeighbour, from(edge)).on(cut);
+        double fromBelow = piece().edge(edge).path().length() - to(edge);
+        Spot to = Place.along(edge, lowerNeighbour, fromBelow).on(cut);
+        return Redraw.bridged("Draw the " + edge + " fair", from, leaving(edge), to, arriving(edge));
+    }
+
+    /** An opening that the line crosses, as long as it is now; any other as it was. */
+    Opening opening(Opening opening) {
+        String edge = opening.edge().edge();
+        if (!opening.edge().piece().equals(piece().name()) || !edges().contains(edge)) {
+            return opening;
+        }
+        Path path = piece().from(edge, opening.from());
+        double toLine = path.distanceAlong(path.nearest(lower().on(edge).point()));
+        return toLine < opening.length().mm()
+                ? opening.withLength(opening.length().mm() + by)
+                : opening;
+    }
+
+    List<Law> laws() {
+        List<Law> laws = new ArrayList<>();
+        String name = piece().name();
+        for (Edge edge : piece().edges()) {
+            if (edges().contains(edge.name())) {
+                laws.add(changesDepth(edge.name()));
+                laws.add(addsNoCorner(edge.name()));
+            } else {
+                laws.add(isBelow(edge) ? movesWhole(edge) : Law.keepsPlace(name, edge.name()));
+            }
+        }
+        piece().marks(Level.class).forEach(level -> laws.add(keepsPaperWidth(level.name())));
+        piece().marks(DoublePointedDart.class).forEach(dart -> laws.add(keepsIntake(dart.name())));
+        return laws;
+    }
+
+    private boolean isBelow(Edge edge) {
+        return edge.path().at(edge.path().length() / 2).minus(line.middle()).dot(line.down()) > 0;
+    }
+
+    private Law changesDepth(String edge) {
+        return new Law(
+                "changes the depth of the " + edge + " by " + Reason.millimetres(by),
+                piece().where().edge(edge),
+                (before, after) -> depth(before.piece(piece().name()), edge) + by,
+                (before, after) -> depth(after.piece(piece().name()), edge),
+                Tolerance.COINCIDENT);
+    }
+
+    private double depth(Piece drawn, String edge) {
+        Path path = drawn.downwards(edge);
+        return path.end().minus(path.start()).dot(line.down());
+    }
+
+    private Law addsNoCorner(String edge) {
+        return new Law(
+                "leaves the " + edge + " without a corner that it did not have (in radians)",
+                piece().where().edge(edge),
+                (before, after) -> 0,
+                (before, after) -> Math.max(
+                        0, sharpest(after.piece(piece().name()), edge) - sharpest(before.piece(piece().name()), edge)),
+                Tolerance.CORNER);
+    }
+
+    private static double sharpest(Piece drawn, String edge) {
+        Path path = drawn.edge(edge).path();
+        return path.corners(0).stream()
+                .mapToDouble(corner -> Math.abs(Fairing.halfBend(
+                        path.part(path.startPosition(), corner), path.part(corner, path.endPosition()))))
+                .map(half -> 2 * half)
+                .max()
+                .orElse(0);
+    }
+
+    private Law movesWhole(Edge edge) {
+        return new Law(
+                "keeps the shape of the " + edge.name(),
+                piece().where().edge(edge.name()),
+                (before, after) -> 0,
+                (before, after) -> after.piece(piece().name())
+                                .edge(edge.name())
+                                .path()
+                                .isCloseTo(edge.path().moved(shift()), Tolerance.COINCIDENT)
+                        ? 0
+                        : 1,
+                0);
+    }
+
+    private Law keepsPaperWidth(String level) {
+        return new Law(
+                "keeps the width of the paper at the " + level,
+                piece().where().mark(level),
+                (before, after) ->
+                        before.piece(piece().name()).levelFrame(level).paperWidth(),
+                (before, after) -> after.piece(piece().name()).levelFrame(level).paperWidth(),
+                Tolerance.LAST_DECIMAL);
+    }
+
+    private Law keepsIntake(String dart) {
+        return new Law(
+                "keeps the intake of the " + dart,
+                piece().where().mark(dart),
+                (before, after) -> widest(before.piece(piece().name()), dart),
+                (before, after) -> widest(after.piece(piece().name()), dart),
+                Tolerance.COINCIDENT);
+    }
+
+    /** How wide a dart is in mm, along the line, from its one side to the other. */
+    private double widest(Piece drawn, String dart) {
+        Path closed = drawn.find(DoublePointedDart.class, dart).orElseThrow().closed();
+        return closed.at(closed.farthest(line.along()))
+                .minus(closed.at(closed.farthest(line.along().negated())))
+                .dot(line.along());
+    }
+}

@@ -1,0 +1,159 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Across;
+import dev.hingepoint.pattern.DoublePointedDart;
+import dev.hingepoint.pattern.DrawnLine;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.LevelFrame;
+import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Where one piece is lengthened or shortened: a straight line across it, and how much paper above and below it holds nothing that a fitter
+ * would not cut away or draw over: no level, no corner, no dart's tip or mouth.
+ *
+ * @param rides the level or line that the place is named by, and that goes with the paper below; empty for a place between two levels
+ * @param middle a point of the line
+ * @param along the line's direction
+ * @param down square to it, down the body
+ */
+record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vector down) {
+    /** A line that ends nearer to a corner in mm opens the corner, and nobody can say which edge gets longer. */
+    private static final double CORNER = 1;
+
+    /** On a level. */
+    static LengthLine atLevel(Piece piece, String level) {
+        return of(
+                piece,
+                piece.find(Level.class, level).orElseThrow(),
+                piece.levelFrame(level).path());
+    }
+
+    /** On a line that is drawn across the piece, or on part of the way. */
+    static LengthLine atDrawn(Piece piece, DrawnLine line) {
+        return of(piece, line, line.path());
+    }
+
+    private static LengthLine of(Piece piece, Mark mark, Path path) {
+        Vector along = path.end().minus(path.start()).unit();
+        Vector square = along.left();
+        Vector down = square.dot(piece.grain().down()) > 0 ? square : square.negated();
+        return new LengthLine(piece, List.of(mark), path.start().midpoint(path.end()), along, down);
+    }
+
+    /**
+     * How far in mm the next level drawn above a level lies above it.
+     *
+     * @throws Refusal where none does
+     */
+    static double toLevelAbove(Piece piece, String level) {
+        LengthLine line = atLevel(piece, level);
+        return piece.marks(Level.class)
+                .map(other -> piece.levelFrame(other.name()))
+                .mapToDouble(line::above)
+                .filter(above -> above > Tolerance.JOINING)
+                .min()
+                .orElseThrow(() -> new Refusal(new Reason.Missing(
+                        "no level is drawn above the " + level
+                                + "; write at: with a level or a line that is drawn across",
+                        piece.where().mark(level))));
+    }
+
+    private double above(LevelFrame level) {
+        return Stream.of(level.origin(), level.outerEnd())
+                .mapToDouble(this::above)
+                .min()
+                .orElseThrow();
+    }
+
+    /** How far in mm a point lies above the line. */
+    double above(Point point) {
+        return middle.minus(point).dot(down);
+    }
+
+    /** The line so many mm higher; nothing rides on it. */
+    LengthLine higher(double mm) {
+        return new LengthLine(piece, List.of(), middle.minus(down.times(mm)), along, down);
+    }
+
+    /**
+     * Across the piece, so many mm above the line.
+     *
+     * @throws Refusal where it ends at a corner
+     */
+    Across across(double mm) {
+        Across across = Across.through(piece, middle.minus(down.times(mm)), along);
+        for (String edge : across.edges()) {
+            Path path = piece.edge(edge).path();
+            double toCorner = Math.min(
+                    path.start().distanceTo(across.on(edge).point()),
+                    path.end().distanceTo(across.on(edge).point()));
+            if (toCorner < CORNER) {
+                throw new Refusal(new Reason.Unsound(
+                        "the line ends at a corner of the piece; choose a place that is clear of it",
+                        piece.where().edge(edge)));
+            }
+        }
+        return across;
+    }
+
+    /** How much paper in mm above the line is free. */
+    double roomAbove() {
+        return inTheWay().stream()
+                .mapToDouble(this::above)
+                .filter(above -> above > Tolerance.COINCIDENT)
+                .min()
+                .orElseThrow();
+    }
+
+    /** How much paper in mm below the line is free: none below a level, which stays as it is with all below it. */
+    double roomBelow() {
+        return inTheWay().stream()
+                .mapToDouble(this::above)
+                .filter(above -> above <= Tolerance.COINCIDENT)
+                .map(above -> Math.max(0, -above))
+                .min()
+                .orElseThrow();
+    }
+
+    private List<Point> inTheWay() {
+        List<Point> points = new ArrayList<>();
+        piece.marks(Level.class)
+                .map(level -> piece.levelFrame(level.name()))
+                .forEach(level -> points.addAll(List.of(level.origin(), level.outerEnd())));
+        piece.marks(DoublePointedDart.class).forEach(dart -> points.addAll(List.of(dart.firstTip(), dart.secondTip())));
+        piece.marks(EdgeDart.class)
+                .forEach(dart -> points.addAll(List.of(dart.mouthStart(), dart.mouthEnd(), dart.tip())));
+        for (String edge : across(0).edges()) {
+            Path path = piece.edge(edge).path();
+            points.addAll(List.of(path.start(), path.end()));
+            path.corners(Tolerance.CORNER).forEach(corner -> points.add(path.at(corner)));
+        }
+        return points;
+    }
+
+    /** @throws Refusal where the line runs through a dart that opens on an edge that it crosses: its legs would no longer match */
+    LengthLine clearOfDarts() {
+        List<String> edges = across(0).edges();
+        for (EdgeDart dart : piece.marks(EdgeDart.class).toList()) {
+            boolean isAbove = above(dart.tip()) > 0;
+            boolean isClear = Stream.of(dart.mouthStart(), dart.mouthEnd()).allMatch(leg -> above(leg) > 0 == isAbove);
+            if (!isClear && edges.contains(piece.nearest(dart.mouthMiddle()).edge())) {
+                throw new Refusal(new Reason.Unsound(
+                        "the line runs through the dart; choose a place that is clear of it",
+                        piece.where().mark(dart.name())));
+            }
+        }
+        return this;
+    }
+}

@@ -1,0 +1,258 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.DrawnLine;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Opening;
+import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Makes every piece that a line crosses longer or shorter by one amount: {@code lengthen: {by: 30 mm, at: waist}}, {@code shorten: {by: 20 mm, above:
+ * hip}}, or, where neither is written, at the line that is drawn {@value #LINE}.
+ *
+ * <p>{@code at} a level or a drawn line: paper is let in or taken out right above it, and it goes with the paper below. So {@code at: waist} changes the
+ * length down to the waist, and the skirt stays as it was. {@code above} a level: half way up to the next level drawn, at one height on all pieces.
+ * {@code piece: sleeve} does it on that piece only; without it, a drawn line means the pieces that hang on the centre line or a side seam.
+ *
+ * <p>Kept: all above the line in its place, all below it in its shape, the width of the paper at every level, the intake of a dart that is crossed. A seam
+ * is drawn fair from at most {@value #REACH} mm above to as much below, or as far as it was changed, never past a level. A seam that leans by s loses
+ * or gains up to amount (1 - cos s) of what its depth changes by; seams that are sewn together differ as they did. Source: Central Washington University costume text, ch. 17.
+ */
+final class LengthenOrShorten implements Alteration {
+    private static final String LINE = "lengthen or shorten";
+    private static final double REACH = 60;
+
+    /** So much of a seam must be left to draw it fair in. */
+    private static final double LEAST_REACH = 5;
+
+    private static final double SEAMS = 0.5;
+
+    private final boolean isLonger;
+
+    private LengthenOrShorten(boolean isLonger) {
+        this.isLonger = isLonger;
+    }
+
+    static LengthenOrShorten lengthen() {
+        return new LengthenOrShorten(true);
+    }
+
+    static LengthenOrShorten shorten() {
+        return new LengthenOrShorten(false);
+    }
+
+    @Override
+    public String name() {
+        return isLonger ? "lengthen" : "shorten";
+    }
+
+    @Override
+    public Altered alter(Draft draft, Options options) {
+        options.knowing("by", "at", "above", "piece");
+        double amount = options.requiredLength("by", "by: 30 mm").mm();
+        if (!(amount > 0)) {
+            throw options.refuse("by: " + Reason.millimetres(amount) + " must be more than 0 mm; "
+                    + (isLonger ? "shorten" : "lengthen") + " does the opposite");
+        }
+        List<LengthLine> lines = lines(draft, options);
+        List<LengthChange> changes = changes(lines, isLonger ? amount : -amount, options);
+        requireCompany(draft, changes);
+        Draft changed = draft;
+        List<Step> steps = new ArrayList<>();
+        List<Law> laws = new ArrayList<>();
+        for (LengthChange change : changes) {
+            Paper paper = change.paper();
+            changed = changed.with(paper.piece());
+            steps.addAll(paper.steps());
+            laws.addAll(change.laws());
+        }
+        laws.addAll(seamLaws(draft, changes));
+        Map<String, Object> amounts = new LinkedHashMap<>();
+        amounts.put("by", amount);
+        amounts.put(options.has("above") ? "above" : "at", place(options));
+        options.text("piece").ifPresent(piece -> amounts.put("piece", piece));
+        return openings(new Altered(changed, amounts, steps, laws, List.of()), changes);
+    }
+
+    /** A zip that the line crosses ends at its notch still, and is longer or shorter. */
+    private static Altered openings(Altered altered, List<LengthChange> changes) {
+        Pattern pattern = altered.draft().pattern();
+        List<Opening> openings = new ArrayList<>(pattern.card().openings());
+        Altered told = altered;
+        for (LengthChange change : changes) {
+            for (int i = 0; i < openings.size(); i++) {
+                Opening now = change.opening(openings.get(i));
+                if (!now.equals(openings.get(i))) {
+                    told = told.withNote("the opening in " + now.edge() + " is " + now.length() + " long now");
+                    openings.set(i, now);
+                }
+            }
+        }
+        return told.withDraft(altered.draft().with(pattern.with(pattern.card().withOpenings(openings))));
+    }
+
+    private static String place(Options options) {
+        return options.text("above").or(() -> options.text("at")).orElse(LINE);
+    }
+
+    private static String told(Options options) {
+        return options.has("above")
+                ? "above the " + place(options)
+                : "at the " + (place(options).equals(LINE) ? "line '" + LINE + "'" : place(options));
+    }
+
+    private List<LengthLine> lines(Draft draft, Options options) {
+        if (options.has("at") && options.has("above")) {
+            throw options.refuse("write at or above, not both");
+        }
+        String place = place(options);
+        List<Piece> candidates =
+                options.text("piece").map(draft::piece).map(List::of).orElseGet(draft::pieces);
+        List<Piece> levelled =
+                candidates.stream().filter(piece -> piece.hasLevel(place)).toList();
+        if (options.has("above")) {
+            double half = least(required(levelled, draft, options), piece -> LengthLine.toLevelAbove(piece, place)) / 2;
+            return levelled.stream()
+                    .map(piece -> LengthLine.atLevel(piece, place).higher(half))
+                    .toList();
+        }
+        if (!levelled.isEmpty()) {
+            return levelled.stream()
+                    .map(piece -> LengthLine.atLevel(piece, place))
+                    .toList();
+        }
+        List<Piece> drawn = candidates.stream()
+                .filter(piece -> piece.find(DrawnLine.class, place).isPresent())
+                .filter(piece ->
+                        options.has("piece") || piece.centre().isPresent() || piece.hasEdge(SideSeamBlend.SIDE_SEAM))
+                .toList();
+        return required(drawn, draft, options).stream()
+                .map(piece -> LengthLine.atDrawn(piece, theLine(piece, place)))
+                .toList();
+    }
+
+    private static List<Piece> required(List<Piece> pieces, Draft draft, Options options) {
+        if (pieces.isEmpty()) {
+            String on = options.text("piece")
+                    .map(name -> "the " + name + " does not draw")
+                    .orElse("no piece on the body draws");
+            throw new Refusal(new Reason.Missing(
+                    on + " the level or line '" + place(options)
+                            + "'; write at: with a level or a line that is drawn across, or above: with a level",
+                    Where.UNKNOWN.size(draft.size())));
+        }
+        return pieces;
+    }
+
+    private static DrawnLine theLine(Piece piece, String name) {
+        List<DrawnLine> lines = piece.marks(DrawnLine.class)
+                .filter(line -> line.name().equals(name))
+                .toList();
+        if (lines.size() > 1) {
+            throw new Refusal(new Reason.Unsound(
+                    "there are " + lines.size() + " lines of that name; write at: or above: with a level",
+                    piece.where().mark(name)));
+        }
+        return lines.get(0);
+    }
+
+    private static <T> double least(List<T> all, ToDoubleFunction<T> value) {
+        return all.stream().mapToDouble(value).min().orElseThrow();
+    }
+
+    /** On all pieces alike: seams that are sewn together are drawn anew over the same lengths. */
+    private static List<LengthChange> changes(List<LengthLine> lines, double by, Options options) {
+        double removed = Math.max(0, -by);
+        boolean isBetween = options.has("above");
+        double above = least(lines, line -> line.clearOfDarts().roomAbove());
+        double below = least(lines, LengthLine::roomBelow);
+        double most = isBetween ? 2 * (Math.min(above, below) - LEAST_REACH) : above - LEAST_REACH;
+        if (removed > most) {
+            LengthLine tight = lines.stream()
+                    .min(Comparator.comparingDouble(LengthLine::roomAbove))
+                    .orElseThrow();
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "so much cannot be folded out " + told(options) + ": the next level, dart or corner lies too near",
+                    tight.piece().where(),
+                    removed,
+                    Math.max(0, most)));
+        }
+        double part = isBetween ? removed / 2 : 0;
+        double reach = Math.max(REACH, Math.abs(by));
+        return lines.stream()
+                .map(line -> new LengthChange(
+                        part > 0 ? line.higher(-part) : line,
+                        by,
+                        Math.min(reach, above - removed + part),
+                        Math.min(reach, below - part),
+                        told(options)))
+                .toList();
+    }
+
+    /** Whatever is sewn to an edge that changes must change with it. */
+    private void requireCompany(Draft draft, List<LengthChange> changes) {
+        List<EdgeRef> changed = changes.stream()
+                .flatMap(change -> change.edges().stream()
+                        .map(edge -> new EdgeRef(change.line().piece().name(), edge)))
+                .toList();
+        for (Seam seam : draft.pattern().card().seams()) {
+            boolean join = seam.join().stream().anyMatch(changed::contains);
+            boolean to = seam.to().stream().anyMatch(changed::contains);
+            if (join != to) {
+                throw new Refusal(new Reason.Unsound(
+                        "to " + name() + " only one side of the seam " + seam
+                                + " leaves it not matching; draw the level or line on "
+                                + Seam.nameOf(join ? seam.to() : seam.join())
+                                + " too, or choose a place that is clear of it",
+                        Where.UNKNOWN.size(draft.size())));
+            }
+        }
+    }
+
+    private static List<Law> seamLaws(Draft draft, List<LengthChange> changes) {
+        List<String> names =
+                changes.stream().map(change -> change.line().piece().name()).toList();
+        List<Law> laws = new ArrayList<>();
+        for (Seam seam : draft.pattern().card().seams()) {
+            if (seam.join().stream().map(EdgeRef::piece).anyMatch(names::contains)
+                    && seam.to().stream().map(EdgeRef::piece).anyMatch(names::contains)) {
+                laws.add(keepsDifference(seam));
+            }
+        }
+        draft.pieces().stream()
+                .filter(piece -> !names.contains(piece.name()))
+                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        return laws;
+    }
+
+    private static Law keepsDifference(Seam seam) {
+        return new Law(
+                "keeps the difference in length between " + Seam.nameOf(seam.join()) + " and " + Seam.nameOf(seam.to()),
+                Where.UNKNOWN,
+                (before, after) -> difference(before, seam),
+                (before, after) -> difference(after, seam),
+                SEAMS);
+    }
+
+    private static double difference(Draft draft, Seam seam) {
+        return sewn(draft, seam.join()) - sewn(draft, seam.to());
+    }
+
+    private static double sewn(Draft draft, List<EdgeRef> side) {
+        return side.stream().mapToDouble(draft::sewnLength).sum();
+    }
+}
