@@ -10,4 +10,5 @@ module dev.hingepoint.core {
     exports dev.hingepoint.alter;
     exports dev.hingepoint.allowance;
     exports dev.hingepoint.fit;
+    exports dev.hingepoint.make;
 }

@@ -48,7 +48,7 @@ public final class CuttingLine {
 
     /** With the allowances of the pattern's card. */
     public static CuttingLine of(Draft draft, Piece piece) {
-        return of(piece, AllowancePlan.of(draft.pattern().card().allowances(), piece));
+        return of(piece, AllowancePlan.of(draft.allowances(), piece));
     }
 
     /** @throws Refusal where the allowance is too wide for the piece's shape, or a dart lies where no cap can be drawn */

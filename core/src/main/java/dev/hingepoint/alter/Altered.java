@@ -1,6 +1,7 @@
 package dev.hingepoint.alter;
 
 import dev.hingepoint.check.Law;
+import dev.hingepoint.check.Ledger;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
@@ -30,20 +31,34 @@ public record Altered(Draft draft, Map<String, Object> amounts, List<Step> steps
         return new Altered(draft.with(paper.piece()), amounts, paper.steps(), List.of(), List.of());
     }
 
-    Altered withLaws(List<Law> more) {
+    public Altered withLaws(List<Law> more) {
         List<Law> all = new ArrayList<>(laws);
         all.addAll(more);
         return new Altered(draft, amounts, steps, all, notes);
     }
 
-    Altered withNote(String note) {
+    public Altered withNote(String note) {
         List<String> all = new ArrayList<>(notes);
         all.add(note);
         return new Altered(draft, amounts, steps, laws, all);
     }
 
-    Altered withDraft(Draft changed) {
+    public Altered withDraft(Draft changed) {
         return new Altered(changed, amounts, steps, laws, notes);
+    }
+
+    /** The account of it. */
+    public Ledger.Entry entry(String name, Draft before) {
+        return new Ledger.Entry(
+                name,
+                amounts,
+                steps.stream()
+                        .map(step ->
+                                new Ledger.StepLine(step.caption(), step.after().name()))
+                        .toList(),
+                Ledger.edges(before, draft),
+                Ledger.girths(before, draft),
+                notes);
     }
 
     /** Whether every law holds. */

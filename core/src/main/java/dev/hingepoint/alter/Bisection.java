@@ -3,13 +3,13 @@ package dev.hingepoint.alter;
 import java.util.function.DoublePredicate;
 
 /** The largest amount that still works, for a refusal that says so. */
-final class Bisection {
+public final class Bisection {
     private static final int HALVINGS = 60;
 
     private Bisection() {}
 
     /** The largest amount between one that works and one that does not, to the last bits. */
-    static double largest(double works, double fails, DoublePredicate doesWork) {
+    public static double largest(double works, double fails, DoublePredicate doesWork) {
         double low = works;
         double high = fails;
         for (int i = 0; i < HALVINGS; i++) {

@@ -11,7 +11,6 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Notch;
-import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import dev.hingepoint.pattern.SewnEdge;
@@ -53,7 +52,7 @@ final class BustEase {
         double intake = front.sewnLength(BustLines.SIDE_SEAM) - before.sewnLength(BustLines.SIDE_SEAM);
         double bust = bustAlong(before, lines);
         changed.add(notched(front, bust - EACH_SIDE, bust + EACH_SIDE + intake));
-        for (Seam seam : draft.pattern().card().seams()) {
+        for (Seam seam : draft.seams()) {
             if (!seam.joins(frontSide)) {
                 seams.add(seam);
                 continue;
@@ -69,9 +68,7 @@ final class BustEase {
                         .ifPresent(piece -> changed.add(notched(piece, bust - EACH_SIDE, bust + EACH_SIDE)));
             }
         }
-        Pattern pattern =
-                draft.pattern().with(draft.pattern().card().withSeams(seams)).with(changed);
-        return altered.withDraft(draft.with(pattern));
+        return altered.withDraft(draft.with(changed).with(draft.construction().withSeams(seams)));
     }
 
     /** How far in mm the slash on the side seam lay below the underarm, as sewn before. */

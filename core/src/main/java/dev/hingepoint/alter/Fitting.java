@@ -1,12 +1,15 @@
 package dev.hingepoint.alter;
 
 import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.check.Ledger;
 import dev.hingepoint.check.Ledger.SeamLine;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Card;
+import dev.hingepoint.pattern.Construction;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Pattern;
@@ -45,13 +48,14 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
      */
     public static Fitting of(Pattern pattern, Order order) {
         Draft before = pattern.in(order.size(), order.front().filter(front -> !front.equals("standard")));
+        requireNoOtherMadeUp(before);
         Draft draft = before;
         List<Ledger.Entry> entries = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
         List<String> notes = new ArrayList<>(orderNote(order));
         for (AlterationRequest request : order.alterations()) {
             Altered altered = Catalogue.alter(draft, request);
-            entries.add(entry(request.name(), altered, draft));
+            entries.add(altered.entry(request.name(), draft));
             steps.addAll(altered.steps());
             altered.notes().forEach(note -> notes.add(request.name() + ": " + note));
             if (request.name().equals("hip blend")) {
@@ -61,21 +65,8 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
         }
         Card card = draft.pattern().card().withAltered(altered(before, draft, order));
         Draft after = draft.with(draft.pattern().with(card));
-        Ledger ledger = new Ledger(card.name(), order.size(), entries, Ledger.seams(after));
+        Ledger ledger = new Ledger(card.name(), order.size(), entries, List.of(), Ledger.seams(after));
         return new Fitting(before, after, ledger, steps, notes);
-    }
-
-    private static Ledger.Entry entry(String name, Altered altered, Draft before) {
-        return new Ledger.Entry(
-                name,
-                altered.amounts(),
-                altered.steps().stream()
-                        .map(step ->
-                                new Ledger.StepLine(step.caption(), step.after().name()))
-                        .toList(),
-                Ledger.edges(before, altered.draft()),
-                Ledger.girths(before, altered.draft()),
-                altered.notes());
     }
 
     /** How much a full bust before the blend had given at waist and hip already. */
@@ -87,6 +78,21 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 .map(girth -> "hip blend: of the " + girth.level() + ", the full bust had already given "
                         + Reason.millimetres(girth.after() - girth.before()) + " round the body")
                 .toList();
+    }
+
+    /** A card remembers how one size is made up; the pieces of that size would be left without their seams. */
+    private static void requireNoOtherMadeUp(Draft draft) {
+        draft.pattern()
+                .card()
+                .altered()
+                .filter(done -> !done.isOf(draft.size(), draft.front()))
+                .filter(done -> done.construction().isPresent())
+                .ifPresent(done -> {
+                    throw new Refusal(Reason.BeyondLimit.of(
+                            "size " + done.size() + " of this pattern is made up in its own way, which an order for "
+                                    + "another size would undo; order it from the pattern as it was drawn",
+                            Where.UNKNOWN.size(draft.size())));
+                });
     }
 
     private static List<String> orderNote(Order order) {
@@ -105,6 +111,12 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
         Optional<Card.Altered> already =
                 before.pattern().card().altered().filter(done -> done.size().equals(order.size()));
         already.ifPresent(done -> all.addAll(done.alterations()));
+        List<AlterationRequest> made = already.map(Card.Altered::make).orElse(List.of());
+        Optional<Construction> own = after.pattern()
+                .card()
+                .altered()
+                .filter(done -> done.isOf(after.size(), after.front()))
+                .flatMap(Card.Altered::construction);
         all.addAll(order.alterations());
         Map<String, Length> fits = new LinkedHashMap<>(already.map(Card.Altered::fits)
                 .filter(body -> !body.isEmpty())
@@ -116,7 +128,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             String column = BodyChart.column(girth.level()).orElse(girth.level());
             fits.computeIfPresent(column, (name, body) -> new Length(body.mm() + girth.after() - girth.before()));
         }
-        return new Card.Altered(order.size(), before.front(), all, fits);
+        return new Card.Altered(order.size(), before.front(), all, made, fits, own);
     }
 
     /** The seams that matched before and no longer do. */

@@ -202,7 +202,7 @@ final class HipBlend implements Alteration {
     /** The side seams that are sewn to each other. */
     private static List<EdgeRef[]> pairs(Draft draft, List<String> pieces) {
         List<EdgeRef[]> pairs = new ArrayList<>();
-        for (Seam seam : draft.pattern().card().seams()) {
+        for (Seam seam : draft.seams()) {
             if (seam.join().size() == 1
                     && seam.to().size() == 1
                     && isSide(seam.join().get(0), pieces)

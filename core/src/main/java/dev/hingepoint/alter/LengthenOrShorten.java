@@ -10,7 +10,6 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Opening;
-import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -90,8 +89,7 @@ final class LengthenOrShorten implements Alteration {
 
     /** A zip that the line crosses ends at its notch still, and is longer or shorter. */
     private static Altered openings(Altered altered, List<LengthChange> changes) {
-        Pattern pattern = altered.draft().pattern();
-        List<Opening> openings = new ArrayList<>(pattern.card().openings());
+        List<Opening> openings = new ArrayList<>(altered.draft().openings());
         Altered told = altered;
         for (LengthChange change : changes) {
             for (int i = 0; i < openings.size(); i++) {
@@ -102,7 +100,8 @@ final class LengthenOrShorten implements Alteration {
                 }
             }
         }
-        return told.withDraft(altered.draft().with(pattern.with(pattern.card().withOpenings(openings))));
+        return told.withDraft(
+                altered.draft().with(altered.draft().construction().withOpenings(openings)));
     }
 
     private static String place(Options options) {
@@ -209,7 +208,7 @@ final class LengthenOrShorten implements Alteration {
                 .flatMap(change -> change.edges().stream()
                         .map(edge -> new EdgeRef(change.line().piece().name(), edge)))
                 .toList();
-        for (Seam seam : draft.pattern().card().seams()) {
+        for (Seam seam : draft.seams()) {
             boolean join = seam.join().stream().anyMatch(changed::contains);
             boolean to = seam.to().stream().anyMatch(changed::contains);
             if (join != to) {
@@ -227,7 +226,7 @@ final class LengthenOrShorten implements Alteration {
         List<String> names =
                 changes.stream().map(change -> change.line().piece().name()).toList();
         List<Law> laws = new ArrayList<>();
-        for (Seam seam : draft.pattern().card().seams()) {
+        for (Seam seam : draft.seams()) {
             if (seam.join().stream().map(EdgeRef::piece).anyMatch(names::contains)
                     && seam.to().stream().map(EdgeRef::piece).anyMatch(names::contains)) {
                 laws.add(keepsDifference(seam));

@@ -101,7 +101,7 @@ final class SwayBackShoulder {
     private static String shorterNeckline(Draft draft, Piece back, Piece after) {
         double change = after.sewnLength(NECKLINE) - back.sewnLength(NECKLINE);
         EdgeRef neckline = new EdgeRef(back.name(), NECKLINE);
-        String sewnTo = draft.pattern().card().seams().stream()
+        String sewnTo = draft.seams().stream()
                 .filter(seam -> seam.joins(neckline))
                 .map(seam -> Seam.nameOf(seam.join().contains(neckline) ? seam.to() : seam.join()))
                 .findFirst()

@@ -19,6 +19,7 @@ import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A blend at the bust, carried on where the side seam ends: the armhole goes out or in with the underarm, up to its innermost point, and
@@ -67,8 +68,10 @@ final class UnderarmBlend {
 
     /** The seams that set a sleeve into the armhole of one of these pieces. */
     static List<Seam> armholeSeams(Draft draft, List<Piece> pieces) {
-        return draft.pattern().card().seams().stream()
+        return draft.seams().stream()
                 .filter(seam -> pieces.stream().anyMatch(piece -> seam.joins(new EdgeRef(piece.name(), ARMHOLE))))
+                .filter(seam -> Stream.concat(seam.join().stream(), seam.to().stream())
+                        .anyMatch(edge -> edge.edge().equals("cap")))
                 .toList();
     }
 

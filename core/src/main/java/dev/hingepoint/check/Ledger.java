@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What changed: the account of an order, alteration by alteration, and how every seam walks at the end. Lengths in mm, sewn; girths of the
- * whole body, finished.
+ * What changed: the account of an order, alteration by alteration and choice by choice, and how every seam walks at the end. Lengths in mm, sewn;
+ * girths of the whole body, finished.
  */
-public record Ledger(String pattern, String size, List<Entry> alterations, List<SeamLine> seams) {
-    /** One alteration: its amounts in mm or words, its steps, and what it changed. */
+public record Ledger(String pattern, String size, List<Entry> alterations, List<Entry> make, List<SeamLine> seams) {
+    /** One alteration, or one choice of how to make up: its amounts in mm or words, its steps, and what it changed. */
     public record Entry(
             String name,
             Map<String, Object> amounts,
@@ -47,6 +47,7 @@ public record Ledger(String pattern, String size, List<Entry> alterations, List<
 
     public Ledger {
         alterations = List.copyOf(alterations);
+        make = List.copyOf(make);
         seams = List.copyOf(seams);
     }
 

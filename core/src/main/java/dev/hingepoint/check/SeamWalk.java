@@ -27,12 +27,12 @@ public final class SeamWalk {
 
     private SeamWalk(Draft draft) {
         this.draft = draft;
-        this.seams = draft.pattern().card().seams();
+        this.seams = draft.seams();
     }
 
     /** Every seam whose pieces are drawn in this size; pieces that are not drawn in any size are a mistake of the card's. */
     public static List<Walked> all(Draft draft) {
-        return draft.pattern().card().seams().stream()
+        return draft.seams().stream()
                 .filter(seam -> isDrawn(draft, seam))
                 .map(seam -> of(draft, seam))
                 .toList();

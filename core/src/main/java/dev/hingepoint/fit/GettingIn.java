@@ -92,7 +92,7 @@ public final class GettingIn {
 
     /** Openings from the neckline, on pieces that are there. */
     private static List<Opening> openings(Draft draft) {
-        return draft.pattern().card().openings().stream()
+        return draft.openings().stream()
                 .filter(opening -> opening.from().equals("neckline"))
                 .filter(opening -> draft.find(opening.edge().piece()).isPresent())
                 .toList();

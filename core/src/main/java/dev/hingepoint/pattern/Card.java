@@ -31,13 +31,39 @@ public record Card(
      * What was done to one size, and whom it now fits.
      *
      * @param front the second front, where that one was altered
+     * @param make how it is made up: the choices in order, done after the alterations
      * @param fits for the altered size, the body it now fits, in the chart's columns
+     * @param construction how the altered size is put together, where not as the card says of all
      */
     public record Altered(
-            String size, Optional<String> front, List<AlterationRequest> alterations, Map<String, Length> fits) {
+            String size,
+            Optional<String> front,
+            List<AlterationRequest> alterations,
+            List<AlterationRequest> make,
+            Map<String, Length> fits,
+            Optional<Construction> construction) {
         public Altered {
             alterations = List.copyOf(alterations);
+            make = List.copyOf(make);
             fits = Map.copyOf(fits);
+        }
+
+        /** Altered, and made up as the pattern is. */
+        public static Altered of(
+                String size, Optional<String> front, List<AlterationRequest> alterations, Map<String, Length> fits) {
+            return new Altered(size, front, alterations, List.of(), fits, Optional.empty());
+        }
+
+        public boolean isOf(String otherSize, Optional<String> otherFront) {
+            return size.equals(otherSize) && front.equals(otherFront);
+        }
+
+        Altered with(Optional<Construction> changed) {
+            return new Altered(size, front, alterations, make, fits, changed);
+        }
+
+        public Altered withMake(List<AlterationRequest> done) {
+            return new Altered(size, front, alterations, done, fits, construction);
         }
     }
 
@@ -78,21 +104,6 @@ public record Card(
                 altered);
     }
 
-    public Card withOpenings(List<Opening> changed) {
-        return new Card(
-                name,
-                baseSize,
-                cupDifference,
-                stretchAcross,
-                stretchDown,
-                bodyChart,
-                seams,
-                allowances,
-                changed,
-                fronts,
-                altered);
-    }
-
     public Card withAltered(Altered done) {
         return new Card(
                 name,
@@ -106,5 +117,24 @@ public record Card(
                 openings,
                 fronts,
                 Optional.of(done));
+    }
+
+    /** How every size is put together that is not made up in its own way. */
+    public Construction construction() {
+        return new Construction(seams, allowances, openings, Map.of(), Map.of());
+    }
+
+    /** How one size is put together. */
+    Construction construction(String size, Optional<String> front) {
+        return altered.filter(done -> done.isOf(size, front))
+                .flatMap(Altered::construction)
+                .orElseGet(this::construction);
+    }
+
+    /** The same card, where one size is put together in its own way. */
+    Card withConstruction(String size, Optional<String> front, Construction own) {
+        Altered done = altered.filter(already -> already.isOf(size, front))
+                .orElseGet(() -> Altered.of(size, front, List.of(), Map.of()));
+        return withAltered(done.with(Optional.of(own).filter(changed -> !changed.equals(construction()))));
     }
 }

@@ -103,6 +103,40 @@ public record Draft(Pattern pattern, String size, Optional<String> front, Patter
         return with(pattern.with(changed));
     }
 
+    /** How this size is put together. */
+    public Construction construction() {
+        return pattern.card().construction(size, front);
+    }
+
+    /** The seams of this size. */
+    public List<Seam> seams() {
+        return construction().seams();
+    }
+
+    /** The allowances of this size. */
+    public Allowances allowances() {
+        return construction().allowances();
+    }
+
+    /** The openings of this size. */
+    public List<Opening> openings() {
+        return construction().openings();
+    }
+
+    /** The same size put together in another way; all other sizes stay as the card says. */
+    public Draft with(Construction changed) {
+        return with(pattern.with(pattern.card().withConstruction(size, front, changed)));
+    }
+
+    /** The same size without some of its pieces. */
+    public Draft without(List<Piece> dropped) {
+        return with(new Pattern(
+                pattern.card(),
+                pattern.nest().stream()
+                        .filter(piece -> !dropped.contains(piece))
+                        .toList()));
+    }
+
     /** The same size of a changed pattern. */
     public Draft with(Pattern changed) {
         return new Draft(changed, size, front, drawn);

@@ -264,13 +264,12 @@ class LengthenOrShortenTest {
     void aZipThatTheLineCrossesGrows() {
         Draft draft = TestPatterns.of(TestPatterns.straightBack(225, 1000, 400)).in("40");
         Opening zip = new Opening(new EdgeRef("back", "centre back"), "neckline", Length.ofMillimetres(550));
-        Draft zipped = draft.with(draft.pattern().with(draft.pattern().card().withOpenings(List.of(zip))));
+        Draft zipped = draft.with(draft.construction().withOpenings(List.of(zip)));
         Altered crossed = Catalogue.alter(zipped, request("lengthen", 30, Map.of("at", "waist")));
-        assertEquals(
-                580, crossed.draft().pattern().card().openings().get(0).length().mm(), 1e-9);
+        assertEquals(580, crossed.draft().openings().get(0).length().mm(), 1e-9);
         assertEquals(List.of("the opening in back/centre back is 580 mm long now"), crossed.notes());
         Altered below = Catalogue.alter(zipped, request("lengthen", 30, Map.of("at", "hip")));
-        assertEquals(List.of(zip), below.draft().pattern().card().openings());
+        assertEquals(List.of(zip), below.draft().openings());
     }
 
     @Test

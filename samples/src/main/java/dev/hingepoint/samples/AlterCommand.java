@@ -4,6 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.check.Ledger;
+import dev.hingepoint.make.MadeUp;
 import dev.hingepoint.svg.file.LedgerJson;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
@@ -14,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -36,7 +38,9 @@ import picocli.CommandLine.Spec;
             "  alterations:",
             "    - full bust: {spread: 20 mm}   # for each half front; or girth: +40 mm round the body",
             "    - hip blend: {hip: \"44\"}       # size 40 down to the waist, 44 from the hip down",
-            "    - sway back: {wedge: 12 mm}    # out of centre back at the waist"
+            "    - sway back: {wedge: 12 mm}    # out of centre back at the waist",
+            "  make:                            # how to make it up, once it is altered",
+            "    - facing: {edge: neckline, depth: 60 mm}"
         })
 final class AlterCommand implements Callable<Integer> {
     @Spec
@@ -63,7 +67,7 @@ final class AlterCommand implements Callable<Integer> {
 
     private Fitting fitting(PatternFiles.LoadedPattern loaded, OrderReader.ReadOrder read) {
         try {
-            return Fitting.of(loaded.pattern(), read.order());
+            return MadeUp.of(loaded.pattern(), read.order(), read.make());
         } catch (Refusal refusal) {
             throw refusal.in(order.getFileName().toString());
         }
@@ -73,7 +77,8 @@ final class AlterCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Ledger ledger = fitting.ledger();
         out.println(ledger.pattern() + ", size " + ledger.size() + ": what changed");
-        for (Ledger.Entry entry : ledger.alterations()) {
+        for (Ledger.Entry entry : Stream.concat(ledger.alterations().stream(), ledger.make().stream())
+                .toList()) {
             out.println();
             out.println(entry.name());
             entry.steps().forEach(step -> out.println("  " + step.piece() + ": " + step.caption()));

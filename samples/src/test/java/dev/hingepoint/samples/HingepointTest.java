@@ -84,6 +84,33 @@ class HingepointTest {
         assertEquals("", err.toString());
     }
 
+    /** Made up, read back, walked, printed, altered again; the other sizes stay as they were drawn. */
+    @Test
+    void makesUpTheConcertDress() throws IOException {
+        Path order = order("  - sway back: {wedge: 12 mm}\nmake:\n  - facing: {edge: neckline, depth: 50 mm}\n");
+        Path made = folder.resolve("made");
+        assertEquals(0, run("alter", order.toString(), "--out", made.toString()), err.toString());
+        assertTrue(out.toString().contains("facing"), out.toString());
+        String ledger = Files.readString(made.resolve("ledger.json"));
+        assertTrue(ledger.contains("\"make\": [\n   {\"name\": \"facing\""), ledger);
+        String card = made.resolve("altered.yaml").toString();
+        assertEquals(0, run("walk", card, "--size", "40"), out.toString());
+        assertTrue(out.toString().contains("front/neckline to front neckline facing/joined edge"), out.toString());
+        assertEquals(0, run("walk", card, "--size", "42"), out.toString());
+        assertEquals(0, run("print", card, "--size", "40", "--out", made.toString()), err.toString());
+        assertTrue(Files.readString(made.resolve("map.svg")).contains("back neckline facing"));
+        Path again = Files.writeString(
+                made.resolve("again.yaml"),
+                "pattern: altered.yaml\nsize: \"40\"\nalterations:\n  - hip blend: {hip: \"42\"}\n");
+        Path twice = folder.resolve("twice");
+        assertEquals(0, run("alter", again.toString(), "--out", twice.toString()), err.toString());
+        assertEquals(0, run("walk", twice.resolve("altered.yaml").toString(), "--size", "40"), out.toString());
+        assertTrue(Files.readString(twice.resolve("altered.yaml")).contains("- facing: {edge: neckline"));
+        Files.writeString(again, Files.readString(again).replace("size: \"40\"", "size: \"42\""));
+        assertEquals(2, run("alter", again.toString(), "--out", twice.toString()));
+        assertTrue(err.toString().contains("size 40 of this pattern is made up in its own way"), err.toString());
+    }
+
     @Test
     void theSameOrderGivesTheSameBytes() throws IOException {
         Path one = folder.resolve("one");

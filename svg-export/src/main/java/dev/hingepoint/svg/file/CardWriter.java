@@ -2,10 +2,8 @@ package dev.hingepoint.svg.file;
 
 import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Card;
-import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Construction;
 import dev.hingepoint.pattern.Length;
-import dev.hingepoint.pattern.Opening;
-import dev.hingepoint.pattern.Seam;
 import dev.hingepoint.pattern.Unit;
 import java.util.List;
 import java.util.Locale;
@@ -29,27 +27,19 @@ public final class CardWriter {
         if (!card.baseSize().isEmpty()) {
             line("base size", quoted(card.baseSize()));
         }
-        card.cupDifference().ifPresent(length -> line("cup difference", millimetres(length)));
+        card.cupDifference().ifPresent(length -> line("cup difference", ConstructionText.millimetres(length)));
         line("stretch", "{across: " + percent(card.stretchAcross()) + ", down: " + percent(card.stretchDown()) + "}");
         chart(card.bodyChart());
-        if (!card.seams().isEmpty()) {
-            yaml.append("seams:\n");
-            card.seams().forEach(this::seam);
-        }
-        block(
-                "allowances",
-                card.allowances().byName().entrySet().stream()
-                        .map(entry -> plain(entry.getKey()) + ": " + millimetres(entry.getValue()))
-                        .toList());
-        block("openings", card.openings().stream().map(CardWriter::opening).toList());
+        ConstructionText.write(card.construction(), Construction.NONE)
+                .forEach(line -> yaml.append(line).append('\n'));
         block(
                 "fronts",
                 card.fronts().entrySet().stream()
                         .sorted(Map.Entry.comparingByKey())
-                        .map(entry ->
-                                plain(entry.getKey()) + ": {cup difference: " + millimetres(entry.getValue()) + "}")
+                        .map(entry -> plain(entry.getKey()) + ": {cup difference: "
+                                + ConstructionText.millimetres(entry.getValue()) + "}")
                         .toList());
-        card.altered().ifPresent(altered -> altered(altered, card.bodyChart().unit()));
+        card.altered().ifPresent(altered -> altered(altered, card));
         return yaml.toString();
     }
 
@@ -86,32 +76,7 @@ public final class CardWriter {
                         .toList());
     }
 
-    private void seam(Seam seam) {
-        yaml.append("  - {join: ").append(edges(seam.join())).append(", to: ").append(edges(seam.to()));
-        if (seam.easeFrom() != 0 || seam.easeTo() != 0) {
-            yaml.append(", ease: ")
-                    .append(Numbers.of(seam.easeFrom()))
-                    .append("..")
-                    .append(Numbers.of(seam.easeTo()))
-                    .append(" mm");
-        }
-        if (seam.reversed()) {
-            yaml.append(", reversed: true");
-        }
-        yaml.append("}\n");
-    }
-
-    private static String edges(List<EdgeRef> side) {
-        List<String> names = side.stream().map(edge -> plain(edge.toString())).toList();
-        return names.size() == 1 ? names.get(0) : "[" + String.join(", ", names) + "]";
-    }
-
-    private static String opening(Opening opening) {
-        return plain(opening.edge().toString()) + ": {from: " + plain(opening.from()) + ", length: "
-                + millimetres(opening.length()) + "}";
-    }
-
-    private void altered(Card.Altered altered, Unit unit) {
+    private void altered(Card.Altered altered, Card card) {
         yaml.append("altered:\n  size: ").append(quoted(altered.size())).append('\n');
         altered.front()
                 .ifPresent(
@@ -121,15 +86,21 @@ public final class CardWriter {
                 .forEach(request -> yaml.append("    - ")
                         .append(AlterationText.write(request))
                         .append('\n'));
+        if (!altered.make().isEmpty()) {
+            yaml.append("  make:\n");
+            altered.make()
+                    .forEach(request -> yaml.append("    - ")
+                            .append(AlterationText.write(request))
+                            .append('\n'));
+        }
+        altered.construction()
+                .ifPresent(own -> ConstructionText.write(own, card.construction())
+                        .forEach(line -> yaml.append("  ").append(line).append('\n')));
         if (!altered.fits().isEmpty()) {
             yaml.append("fits: {")
-                    .append(body(new TreeMap<>(altered.fits()), unit))
+                    .append(body(new TreeMap<>(altered.fits()), card.bodyChart().unit()))
                     .append("}\n");
         }
-    }
-
-    private static String millimetres(Length length) {
-        return Numbers.of(length.mm()) + " mm";
     }
 
     private static String percent(double fraction) {

@@ -13,6 +13,7 @@ public final class LedgerJson {
     public static String write(Ledger ledger) {
         return "{\"pattern\": " + text(ledger.pattern()) + ", \"size\": " + text(ledger.size())
                 + ",\n \"alterations\": " + list(ledger.alterations(), LedgerJson::entry)
+                + ",\n \"make\": " + list(ledger.make(), LedgerJson::entry)
                 + ",\n \"seams\": " + list(ledger.seams(), LedgerJson::seam) + "}\n";
     }
 

@@ -1,7 +1,9 @@
 package dev.hingepoint.svg.file;
 
 import dev.hingepoint.alter.Order;
+import dev.hingepoint.pattern.AlterationRequest;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Reads an order: which pattern, which size, which alterations in which order. */
 public final class OrderReader {
@@ -11,23 +13,26 @@ public final class OrderReader {
      * What an order says.
      *
      * @param card the pattern's card
+     * @param make how to make it up, once it is altered
      */
-    public record ReadOrder(Path card, Order order) {}
+    public record ReadOrder(Path card, Order order, List<AlterationRequest> make) {}
 
     /** @throws dev.hingepoint.Refusal saying where and why */
     public static ReadOrder read(Path file) {
         String name = file.getFileName().toString();
         Yaml root = Yaml.parse(name, WholeFiles.text(file));
-        root.knowing("form", "pattern", "size", "front", "alterations");
+        root.knowing("form", "pattern", "size", "front", "alterations", "make");
         Path card = WholeFiles.beside(file, root.requiredText("pattern", "larkfield.yaml"), root);
         Order order = new Order(
                 root.requiredText("size", "\"40\""),
                 root.text("front"),
                 root.maps("alterations").stream().map(AlterationText::read).toList());
+        List<AlterationRequest> make =
+                root.maps("make").stream().map(AlterationText::read).toList();
         // an order that means to alter nothing says so
-        if (!root.has("alterations")) {
+        if (!root.has("alterations") && make.isEmpty()) {
             throw root.refuse("it orders no alterations; write alterations: [] to alter nothing");
         }
-        return new ReadOrder(card, order);
+        return new ReadOrder(card, order, make);
     }
 }

@@ -4,6 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Card;
+import dev.hingepoint.pattern.Construction;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Length;
@@ -27,6 +28,7 @@ final class Label {
                 .filter(altered -> altered.size().equals(draft.size()))
                 .map(Card.Altered::alterations)
                 .orElse(List.of());
+        Construction construction = draft.construction();
         List<String> lines = new ArrayList<>();
         lines.add(card.name());
         lines.add(piece.name().toUpperCase(Locale.ROOT)
@@ -41,7 +43,8 @@ final class Label {
         }
         lines.add("size " + size(draft.size(), alterations));
         piece.cuttings().forEach(cutting -> lines.add("cut " + CuttingText.write(cutting)));
-        lines.addAll(allowances(card.allowances(), piece));
+        lines.addAll(construction.labels().getOrDefault(piece.name(), List.of()));
+        lines.addAll(allowances(construction.allowances(), piece));
         alterations.forEach(request -> lines.add(request.name() + ": " + amounts(request)));
         return lines;
     }

@@ -6,10 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Card;
+import dev.hingepoint.pattern.Construction;
+import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -77,7 +81,7 @@ class PatternFilesTest {
     @Test
     void whatWasDoneIsWrittenAndReadBack() {
         Pattern pattern = tunic();
-        Card.Altered altered = new Card.Altered(
+        Card.Altered altered = Card.Altered.of(
                 "40",
                 Optional.empty(),
                 List.of(
@@ -93,6 +97,33 @@ class PatternFilesTest {
                         .card()
                         .altered()
                         .orElseThrow());
+    }
+
+    /** What holds for the size that is made up holds for no other. */
+    @Test
+    void howOneSizeIsMadeUpIsWrittenAndReadBack() {
+        Pattern pattern = tunic();
+        Draft draft = pattern.in("40");
+        EdgeRef edge = new EdgeRef("facing", "joined edge");
+        EdgeRef neckline = new EdgeRef("back", "neckline");
+        Construction own = draft.construction()
+                .withSeam(Seam.of(neckline, edge).withEase(1.25, 1.25))
+                .withAllowance(edge, new Length(7))
+                .withOpenings(List.of())
+                .withFinish(neckline, "French")
+                .withLabel("facing", List.of("interface it: \"all of it\"", "understitch it"));
+        Card.Altered made = new Card.Altered(
+                "40",
+                Optional.empty(),
+                List.of(),
+                List.of(new AlterationRequest("facing", Map.of("edge", "neckline"))),
+                Map.of(),
+                Optional.of(own));
+        PatternFiles.write(pattern.with(pattern.card().withAltered(made)), folder, "made");
+        Pattern again = PatternFiles.read(folder.resolve("made.yaml")).pattern();
+        assertEquals(made, again.card().altered().orElseThrow());
+        assertEquals(own, again.in("40").construction());
+        assertEquals(pattern.card().construction(), again.in("42").construction());
     }
 
     @Test
