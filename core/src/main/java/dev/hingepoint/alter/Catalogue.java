@@ -11,7 +11,14 @@ import org.locationtech.jts.geom.TopologyException;
 /** All alterations, by the name they are ordered by. */
 public final class Catalogue {
     private static final List<Alteration> ALL = List.of(
-            LengthenOrShorten.lengthen(), LengthenOrShorten.shorten(), new FullBust(), new HipBlend(), new SwayBack());
+            LengthenOrShorten.lengthen(),
+            LengthenOrShorten.shorten(),
+            new FullBust(),
+            new HipBlend(),
+            CentreFullness.fullSeat(),
+            CentreFullness.flatSeat(),
+            CentreFullness.largeAbdomen(),
+            new SwayBack());
 
     private Catalogue() {}
 

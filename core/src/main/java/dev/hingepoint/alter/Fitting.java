@@ -29,7 +29,8 @@ import java.util.Optional;
  */
 public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
     /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back last. */
-    private static final List<String> USUAL = List.of("lengthen", "full bust", "hip blend", "sway back");
+    private static final List<String> USUAL =
+            List.of("lengthen", "full bust", "hip blend", "full seat", "flat seat", "large abdomen", "sway back");
 
     private static final List<String> BLENDED = List.of("waist", "hip");
 

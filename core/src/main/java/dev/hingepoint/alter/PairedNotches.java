@@ -39,6 +39,15 @@ final class PairedNotches {
         return draft;
     }
 
+    /** The piece {@code after} a change, each notch of an edge as far from the edge's upper end, as sewn, as it was before. */
+    static Piece whereTheyWere(Piece before, Piece after, String edge) {
+        Piece piece = after;
+        for (Map.Entry<String, Double> was : below(before, edge).entrySet()) {
+            piece = slid(piece, edge, was.getKey(), was.getValue());
+        }
+        return piece;
+    }
+
     /** How far in mm of sewn length each notch of an edge lies below its upper end. */
     private static Map<String, Double> below(Piece piece, String edge) {
         Path drawn = piece.edge(edge).path();

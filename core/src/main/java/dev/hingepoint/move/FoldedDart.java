@@ -10,7 +10,7 @@ import dev.hingepoint.pattern.Dart;
 import java.util.function.UnaryOperator;
 
 /**
- * A dart that a folded wedge crosses: its legs are rejoined at the closed line, then made equal by leaning its widest place over along the line across
+ * A dart that a wedge crosses, folded out or opened: its legs are rejoined there, then made equal by leaning its widest place over along the line across
  * it, both legs by one amount, which keeps the intake there.
  */
 final class FoldedDart {
@@ -39,7 +39,7 @@ final class FoldedDart {
     private FoldedDart() {}
 
     /**
-     * The dart with legs, rejoined at the closed line, made equal.
+     * The dart with legs, rejoined where the wedge crosses them, made equal.
      *
      * @param dart as it was drawn
      * @param image where a point of it went

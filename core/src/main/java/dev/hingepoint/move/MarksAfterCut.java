@@ -142,8 +142,17 @@ final class MarksAfterCut {
             return FoldedDart.evened(dart, moved::of, rejoinedAcrossFold(first), rejoinedAcrossFold(second));
         }
         Path one = image(dart.legs().get(0), Path::then);
-        Path other = image(dart.legs().get(1), Path::then);
-        return withLegs(dart, one, other.withStart(one.end()));
+        Path other = image(dart.legs().get(1), Path::then).withStart(one.end());
+        double more = difference(one, other)
+                - difference(dart.legs().get(0), dart.legs().get(1));
+        boolean areBothCrossed = first.size() > 1 && second.size() > 1;
+        return areBothCrossed && Math.abs(more) > Tolerance.COINCIDENT
+                ? FoldedDart.evened(dart, moved::of, one, other)
+                : withLegs(dart, one, other);
+    }
+
+    private static double difference(Path one, Path other) {
+        return one.length() - other.length();
     }
 
     static Dart withLegs(Dart dart, Path first, Path second) {

@@ -48,11 +48,33 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         stretches = List.copyOf(stretches);
     }
 
-    /** The whole of an edge takes a new course, given from the end where the edge meets {@code from}. */
+    /**
+     * The whole of an edge takes a new course, given from the end where the edge meets {@code from}. Segments that both courses have at an
+     * end are left alone, and what stands on them stays to the last bit.
+     */
     public static Redraw whole(String caption, Piece piece, String edge, String from, Path course) {
         Path old = piece.edge(edge).path();
         Path drawn = piece.before(edge).name().equals(from) ? course : course.reversed();
-        return new Redraw(caption, List.of(new Stretch(edge, old.startPosition(), old.endPosition(), drawn)));
+        int first = alike(old, drawn);
+        int last = old.segments().size() - alike(old.reversed(), drawn.reversed());
+        int most = Math.min(old.segments().size(), drawn.segments().size());
+        if (first + old.segments().size() - last >= most) {
+            return new Redraw(caption, List.of(new Stretch(edge, old.startPosition(), old.endPosition(), drawn)));
+        }
+        int drawnLast = drawn.segments().size() - (old.segments().size() - last);
+        Path changed = Path.of(drawn.segments().subList(first, drawnLast));
+        return new Redraw(
+                caption, List.of(new Stretch(edge, new Position(first, 0), new Position(last - 1, 1), changed)));
+    }
+
+    /** How many segments two paths begin with alike. */
+    private static int alike(Path one, Path other) {
+        int alike = 0;
+        while (alike < Math.min(one.segments().size(), other.segments().size())
+                && one.segments().get(alike).equals(other.segments().get(alike))) {
+            alike++;
+        }
+        return alike;
     }
 
     /** The stretch between two places of one edge takes a new course, given in the direction in which the edge is drawn. */
