@@ -9,9 +9,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -73,35 +73,89 @@ public final class WholeFiles {
 
     /**
      * Writes files into a folder: each is written whole beside its place first, and only when all are there do they take their
-     * places.
+     * places. Where one of them cannot, those that did go back to what stood there before.
      *
      * @param contents by name in the folder; names may lead into folders below
-     * @throws Refusal where the folder cannot be written to; what stood there stays
+     * @throws Refusal where the folder cannot be written to, or a folder stands where a file would; what stood there stays
      */
     public static void writeAll(Path into, Map<String, String> contents) {
         Path folder = into.toAbsolutePath().normalize();
+        contents.keySet().stream()
+                .map(folder::resolve)
+                .filter(Files::isDirectory)
+                .findFirst()
+                .ifPresent(taken -> {
+                    throw refusal(
+                            taken, "a folder of that name stands where the file would; nothing was written", null);
+                });
+        List<Path> made = new ArrayList<>();
         Path staged = null;
         try {
-            boolean existed = Files.isDirectory(folder);
-            Files.createDirectories(folder);
+            make(folder, made);
             staged = Files.createTempDirectory(folder, ".writing");
+            Path fresh = Files.createDirectory(staged.resolve("new"));
             for (Map.Entry<String, String> entry : contents.entrySet()) {
-                Path file = staged.resolve(entry.getKey());
+                Path file = fresh.resolve(entry.getKey());
                 Files.createDirectories(file.getParent());
                 Files.writeString(file, entry.getValue());
             }
-            for (String name : contents.keySet()) {
-                Path place = folder.resolve(name);
-                Files.createDirectories(place.getParent());
-                Files.move(staged.resolve(name), place, StandardCopyOption.REPLACE_EXISTING);
-            }
-            if (!existed && contents.isEmpty()) {
-                Files.delete(folder);
-            }
+            place(fresh, folder, contents.keySet(), Files.createDirectory(staged.resolve("old")), made);
         } catch (IOException | UnsupportedOperationException wrong) {
-            throw refusal(folder, "the folder cannot be written to", wrong);
-        } finally {
             delete(staged);
+            Collections.reverse(made);
+            made.forEach(WholeFiles::deleteEmpty);
+            throw refusal(folder, "the folder cannot be written to", wrong);
+        }
+        delete(staged);
+    }
+
+    /** Moves all files to their places, what stood there aside; or, where one cannot be moved, everything back. */
+    private static void place(Path fresh, Path folder, Set<String> names, Path old, List<Path> made)
+            throws IOException {
+        List<String> begun = new ArrayList<>();
+        try {
+            for (String name : names) {
+                Path place = folder.resolve(name);
+                make(place.getParent(), made);
+                begun.add(name);
+                if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
+                    Files.createDirectories(old.resolve(name).getParent());
+                    Files.move(place, old.resolve(name));
+                }
+                Files.move(fresh.resolve(name), place);
+            }
+        } catch (IOException wrong) {
+            for (String name : begun) {
+                if (!Files.exists(fresh.resolve(name))) {
+                    Files.delete(folder.resolve(name));
+                }
+                if (Files.exists(old.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                    Files.move(old.resolve(name), folder.resolve(name));
+                }
+            }
+            throw wrong;
+        }
+    }
+
+    /**
+     * Makes a folder and those above it.
+     *
+     * @param made takes those that were not there, outermost first
+     */
+    private static void make(Path folder, List<Path> made) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            make(folder.getParent(), made);
+            Files.createDirectory(folder);
+            made.add(folder);
+        }
+    }
+
+    private static void deleteEmpty(Path folder) {
+        try {
+            Files.deleteIfExists(folder);
+        } catch (IOException notEmpty) {
+            // somebody else has put something there meanwhile, and it is theirs
+            return;
         }
     }
 
@@ -109,7 +163,7 @@ public final class WholeFiles {
     public static void deleteOthers(Path into, String below, String names, Set<String> written) {
         Path folder = into.toAbsolutePath().normalize().resolve(below);
         try (Stream<Path> inside = Files.list(folder)) {
-            for (Path file : inside.toList()) {
+            for (Path file : inside.filter(Files::isRegularFile).toList()) {
                 String name = name(file);
                 if (name.matches(names) && !written.contains(below + "/" + name)) {
                     Files.delete(file);
