@@ -10,6 +10,7 @@ import dev.hingepoint.move.Cut;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.LevelFrame;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import java.util.ArrayList;
@@ -29,6 +30,9 @@ final class BustLines {
     static final String ARMHOLE = "armhole";
     static final String SIDE_SEAM = "side seam";
     static final String CENTRE_FRONT = "centre front";
+
+    /** A waist dart's tip that lies less than so many mm below the apex is passed by: the line goes straight to the dart's other end. */
+    private static final double BESIDE_APEX = 15;
 
     private final Piece front;
     private final String hem;
@@ -79,6 +83,11 @@ final class BustLines {
     /** The bust dart drawn from the side seam. */
     Optional<EdgeDart> dart() {
         return dart;
+    }
+
+    /** The front with the drawn dart lifted off. */
+    Piece withoutDart() {
+        return dart.map(front::withoutMark).orElse(front);
     }
 
     private Point underarm() {
@@ -149,6 +158,12 @@ final class BustLines {
         return sides.moving(Place.corner(hem, CENTRE_FRONT), strip);
     }
 
+    /** How far in mm the paper opens at a level. */
+    double opens(String level, double spread) {
+        LevelFrame frame = front.levelFrame(level);
+        return cut(spread).opens(withoutDart(), frame.path(), frame.outwards());
+    }
+
     /** Line a: from the apex to the hem, parallel to the grain; along the middle of a dart that lies on it. */
     Path apexToHem() {
         List<Point> points = new ArrayList<>(List.of(apex));
@@ -179,28 +194,35 @@ final class BustLines {
                 .findFirst();
     }
 
+    /** Whether the grain from the apex down runs through a dart: one whose middle lies below the apex. */
     private boolean liesOnGrainBelowApex(Dart mark) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        double highest = Double.POSITIVE_INFINITY;
         for (Path leg : mark.legs()) {
             for (Point point : leg.controlPoints().toList()) {
-                Vector from = point.minus(apex);
-                least = Math.min(least, from.dot(outwards));
-                most = Math.max(most, from.dot(outwards));
-                highest = Math.min(highest, from.dot(down));
+                least = Math.min(least, point.minus(apex).dot(outwards));
+                most = Math.max(most, point.minus(apex).dot(outwards));
             }
         }
-        return least <= 0 && most >= 0 && highest > 0;
+        List<Point> ends = ends(mark);
+        return least <= 0 && most >= 0 && depth(ends.get(0)) + depth(ends.get(1)) > 0;
     }
 
-    private List<Point> middleOf(Dart mark) {
+    private double depth(Point point) {
+        return point.minus(apex).dot(down);
+    }
+
+    /** A dart's two ends, the upper one first. */
+    private List<Point> ends(Dart mark) {
         List<Point> ends = mark instanceof EdgeDart edge
                 ? List.of(edge.tip(), front.nearest(edge.mouthMiddle()).point())
                 : List.of(mark.legs().get(0).start(), mark.legs().get(0).end());
-        return ends.stream()
-                .sorted(Comparator.comparingDouble(point -> point.minus(apex).dot(down)))
-                .toList();
+        return ends.stream().sorted(Comparator.comparingDouble(this::depth)).toList();
+    }
+
+    /** The ends of a dart that line a goes through: its tip too, unless that lies beside the apex or above it. */
+    private List<Point> middleOf(Dart mark) {
+        return ends(mark).stream().filter(end -> depth(end) > BESIDE_APEX).toList();
     }
 
     /** Line c: from the side seam to the apex, through the dart's middle; closing, along its upper leg. */
@@ -234,25 +256,16 @@ final class BustLines {
 
     /** The ends of the drawn dart's legs, or the point where the seam is slashed: as they were. */
     Point upperLegEnd() {
-        return dart.map(drawn -> isAbove(drawn.mouthStart(), drawn.mouthEnd()) ? drawn.mouthStart() : drawn.mouthEnd())
-                .orElseGet(this::onSideHalfWayToUnderarm);
+        return dart.map(drawn -> drawn.upperLegEnd(down)).orElseGet(this::onSideHalfWayToUnderarm);
     }
 
     Point lowerLegEnd() {
-        return dart.map(drawn -> isAbove(drawn.mouthStart(), drawn.mouthEnd()) ? drawn.mouthEnd() : drawn.mouthStart())
-                .orElseGet(this::onSideHalfWayToUnderarm);
+        return dart.map(drawn -> drawn.lowerLegEnd(down)).orElseGet(this::onSideHalfWayToUnderarm);
     }
 
-    /** Whether a level ends in the drawn dart's mouth, where the seam is drawn anew and the paper's width says nothing. */
-    boolean endsInMouth(Level level) {
-        Point end = front.levelFrame(level.name()).outerEnd();
-        return dart.isPresent()
-                && end.minus(upperLegEnd()).dot(down) > 0
-                && lowerLegEnd().minus(end).dot(down) > 0;
-    }
-
-    private boolean isAbove(Point one, Point other) {
-        return other.minus(one).dot(down) > 0;
+    /** Whether a level ends in the drawn dart's mouth. */
+    boolean endsInMouth(String level) {
+        return dart.isPresent() && front.levelFrame(level).endsInMouthOf(dart.get());
     }
 
     /** The new width in mm of the mouth at the side seam for a spread; negative where the paper would close past the dart. */

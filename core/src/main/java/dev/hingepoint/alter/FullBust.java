@@ -12,7 +12,6 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Level;
-import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
@@ -38,8 +37,10 @@ final class FullBust implements Alteration {
     private static final double MOST_EASE_WOVEN = 12;
     private static final double MOST_EASE_KNIT = 20;
 
-    /** A level this near to the apex passes through the whole spread; higher up the paper opens less. */
-    private static final double AT_APEX = 10;
+    private static final String BUST = "bust";
+
+    /** Less of the spread in mm at the bust level is worth telling. */
+    private static final double TOLD = 0.5;
 
     @Override
     public String name() {
@@ -56,7 +57,7 @@ final class FullBust implements Alteration {
         requireRoom(lines, spread);
         Point upper = lines.upperSide(spread).of(lines.upperLegEnd());
         Point lower = lines.lowerSide(spread).of(lines.lowerLegEnd());
-        Paper cut = Paper.of(front).marked(withoutDart(lines)).then(lines.cut(spread));
+        Paper cut = Paper.of(front).marked(lines.withoutDart()).then(lines.cut(spread));
         String dartName = lines.dart().map(EdgeDart::name).orElse("side bust dart");
         BustDart dart =
                 new BustDart(dartName, upper, lower, lines.apex().plus(lines.shift(spread)), tipDistance(options));
@@ -176,14 +177,6 @@ final class FullBust implements Alteration {
         }
     }
 
-    private static Piece withoutDart(BustLines lines) {
-        List<Mark> marks = lines.front().marks().stream()
-                .filter(mark ->
-                        lines.dart().isEmpty() || !mark.equals(lines.dart().get()))
-                .toList();
-        return lines.front().withMarks(marks);
-    }
-
     private static Spot hinge(BustLines lines, Piece piece) {
         return piece.nearest(piece.edge(BustLines.ARMHOLE), lines.hinge());
     }
@@ -206,15 +199,18 @@ final class FullBust implements Alteration {
                 .forEach(edge -> laws.add(Law.keepsPlace(front.name(), edge)));
         laws.add(Law.keepsLength(front.name(), BustLines.ARMHOLE, 0.3));
         laws.add(Law.changesLength(front.name(), BustLines.CENTRE_FRONT, lines.drop(spread), 0.1));
-        front.marks(Level.class).forEach(level -> {
-            double depth = depthAtApex(lines, level);
-            boolean isAtApex = Math.abs(depth) <= AT_APEX;
-            if (kept.contains(level.name())) {
-                laws.add(Law.keepsWidth(front.name(), level.name(), 0.1));
-            } else if (isAtApex && !lines.endsInMouth(level)) {
-                laws.add(Law.changesWidthBeside(front.name(), dart, level.name(), spread, 0.5));
-            } else if (!isAtApex && depth > 0 && (kept.isEmpty() || KeptGirth.LEVELS.contains(level.name()))) {
-                laws.add(Law.changesWidth(front.name(), level.name(), spread, 0.1));
+        front.marks(Level.class).map(Level::name).forEach(level -> {
+            boolean isBlended = !kept.isEmpty() && !KeptGirth.LEVELS.contains(level) && !level.equals(BUST);
+            double tolerance = level.equals(BUST) ? 0.5 : 0.1;
+            if (kept.contains(level)) {
+                laws.add(Law.keepsWidth(front.name(), level, 0.1));
+            } else if (lines.endsInMouth(level)) {
+                laws.add(Law.changesWidth(front.name(), level, lines.opens(level, spread), 0.5));
+            } else if (!isBlended) {
+                laws.add(Law.changesPaperWidth(front.name(), level, lines.opens(level, spread), tolerance));
+            }
+            if (KeptGirth.LEVELS.contains(level) && !kept.contains(level)) {
+                laws.add(Law.changesWidth(front.name(), level, spread, 0.1));
             }
         });
         laws.add(
@@ -231,14 +227,6 @@ final class FullBust implements Alteration {
                     .forEach(piece -> laws.add(Law.keepsPiece(piece)));
         }
         return laws;
-    }
-
-    /** How far in mm a level lies below the apex where it passes under it. */
-    private static double depthAtApex(BustLines lines, Level level) {
-        return level.path().crossings(lines.apex(), lines.down()).stream()
-                .findFirst()
-                .map(position -> level.path().at(position).minus(lines.apex()).dot(lines.down()))
-                .orElse(Double.NEGATIVE_INFINITY);
     }
 
     private static Altered notes(
@@ -262,6 +250,10 @@ final class FullBust implements Alteration {
                 + (drop > 0 ? " longer" : " shorter") + ", and the "
                 + (asEase ? "fullness in the side seam" : "side bust dart") + " is now "
                 + Reason.millimetres(takenIn));
+        if (lines.front().hasLevel(BUST) && !lines.endsInMouth(BUST) && spread - lines.opens(BUST, spread) > TOLD) {
+            told = told.withNote("the bust level is drawn above the bust apex, and there the paper opens by "
+                    + Reason.millimetres(lines.opens(BUST, spread)) + " a half only; the whole spread is at the apex");
+        }
         if (Math.abs(spread) > LARGE_SPREAD) {
             told = told.withNote("a spread of " + Reason.millimetres(spread)
                     + " a half is large: do it in two goes, or give the front two darts");

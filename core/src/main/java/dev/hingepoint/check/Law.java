@@ -7,7 +7,6 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Piece;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
@@ -64,24 +63,14 @@ public record Law(
                 tolerance);
     }
 
-    /**
-     * Makes the width of a piece at a level larger by so many mm, leaving out of account what a dart takes in: for a level that runs close by the
-     * dart's tip, before and after.
-     */
-    public static Law changesWidthBeside(String piece, String dart, String level, double by, double tolerance) {
+    /** Makes the paper of a piece at a level wider by so many mm, darts open. */
+    public static Law changesPaperWidth(String piece, String level, double by, double tolerance) {
         return new Law(
-                "changes the width at the " + level + " by " + signed(by),
+                "makes the paper at the " + level + " wider by " + signed(by) + ", darts open",
                 Where.inPiece(piece).mark(level),
-                (before, after) -> besideDart(before.piece(piece), dart, level) + by,
-                (before, after) -> besideDart(after.piece(piece), dart, level),
+                (before, after) -> before.piece(piece).levelFrame(level).paperWidth() + by,
+                (before, after) -> after.piece(piece).levelFrame(level).paperWidth(),
                 tolerance);
-    }
-
-    private static double besideDart(Piece piece, String dart, String level) {
-        double intake = piece.find(EdgeDart.class, dart)
-                .map(piece.levelFrame(level)::intakeOf)
-                .orElse(0.0);
-        return piece.width(level) + intake;
     }
 
     /** Gives a piece at a level the width that another drawing has there. */

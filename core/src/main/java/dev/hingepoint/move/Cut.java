@@ -1,9 +1,11 @@
 package dev.hingepoint.move;
 
+import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.MovedParts.MovedPart;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Piece;
@@ -27,6 +29,9 @@ import java.util.Optional;
  * @param grain a place on the part that the grain follows; empty for the part it lies on
  */
 public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Optional<Place> grain) implements Move {
+    /** A gap is measured between points so many mm on either side of the slash. */
+    private static final double BESIDE = Tolerance.LAST_DECIMAL;
+
     /**
      * How the part that holds a place of the outline moves.
      *
@@ -62,6 +67,37 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
     /** The same cut, with the grain following the part that holds {@code holding}. */
     public Cut withGrainOn(Place holding) {
         return new Cut(caption, lines, motions, Optional.of(holding));
+    }
+
+    /**
+     * How far in mm the cut opens a line on the piece, measured along {@code across}: the gaps at the slashes that the line crosses, overlaps
+     * negative. The stretches between, which move rigidly, keep their lengths.
+     */
+    public double opens(Piece piece, Path line, Vector across) {
+        PaperMap map = on(piece).map();
+        double opened = 0;
+        double last = Double.NEGATIVE_INFINITY;
+        for (double along : crossings(line)) {
+            if (along - last > 2 * BESIDE && along > BESIDE && line.length() - along > BESIDE) {
+                Point before = line.at(along - BESIDE);
+                Point after = line.at(along + BESIDE);
+                opened += map.of(after)
+                        .minus(map.of(before))
+                        .minus(after.minus(before))
+                        .dot(across);
+            }
+            last = along;
+        }
+        return opened;
+    }
+
+    private List<Double> crossings(Path line) {
+        return lines.stream()
+                .flatMap(slash -> slash.segments().stream())
+                .flatMap(part -> line.crossings((Line) part).stream())
+                .map(line::distanceAlong)
+                .sorted()
+                .toList();
     }
 
     @Override

@@ -18,6 +18,7 @@ import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
@@ -28,6 +29,7 @@ final class MarksAfterCut {
     private final Piece piece;
     private final Parts parts;
     private final MovedParts moved;
+    private final Vector drawnDown;
     private final Grain grain;
 
     MarksAfterCut(Piece piece, Parts parts, MovedParts moved, Optional<MovedPart> grainPart) {
@@ -35,6 +37,7 @@ final class MarksAfterCut {
         this.parts = parts;
         this.moved = moved;
         Grain drawn = piece.grain();
+        this.drawnDown = drawn.down();
         this.grain = drawn.moved(
                 grainPart.orElseGet(() -> moved.at(drawn.line().at(0.5))).motion());
     }
@@ -132,8 +135,13 @@ final class MarksAfterCut {
 
     private Dart image(Dart dart) {
         if (isSplitLengthwise(dart)) {
-            MovedPart part = moved.at(tips(dart).findFirst().orElseThrow());
-            return (Dart) dart.moved(part.motion());
+            // with both ends on slashes it hangs on its lower one, where the waist is
+            Point end = ends(dart)
+                    .filter(this::isOnSlash)
+                    .max(Comparator.comparingDouble(
+                            point -> point.minus(dart.legs().get(0).start()).dot(drawnDown)))
+                    .orElseThrow();
+            return (Dart) dart.moved(moved.at(end).motion());
         }
         List<Run> first = runs(dart.legs().get(0));
         List<Run> second = runs(dart.legs().get(1));
@@ -161,23 +169,25 @@ final class MarksAfterCut {
                 : new DoublePointedDart(dart.name(), first, second.withEnd(first.start()));
     }
 
-    private static Stream<Point> tips(Dart dart) {
+    private static Stream<Point> ends(Dart dart) {
         return dart instanceof EdgeDart edge
-                ? Stream.of(edge.tip())
+                ? Stream.of(edge.tip(), edge.mouthMiddle())
                 : Stream.of(((DoublePointedDart) dart).firstTip(), ((DoublePointedDart) dart).secondTip());
     }
 
-    /** A slash that runs out at a tip, or through it, splits the dart along its middle. */
+    /** A slash that runs out at a dart's end, or through it, splits the dart along its middle. */
     private boolean isSplitLengthwise(Dart dart) {
-        return tips(dart)
-                        .anyMatch(tip ->
-                                moved.slashes().stream().anyMatch(slash -> slash.distanceTo(tip) <= Tolerance.JOINING))
+        return ends(dart).anyMatch(this::isOnSlash)
                 && dart.legs().stream()
                                 .flatMap(leg -> runs(leg).stream())
                                 .map(Run::part)
                                 .distinct()
                                 .count()
                         > 1;
+    }
+
+    private boolean isOnSlash(Point tip) {
+        return moved.slashes().stream().anyMatch(slash -> slash.distanceTo(tip) <= Tolerance.JOINING);
     }
 
     private static boolean isAcrossFold(List<Run> runs) {

@@ -7,4 +7,7 @@ import java.util.List;
 public sealed interface Dart extends Mark permits EdgeDart, DoublePointedDart {
     /** The two lines that are sewn together. */
     List<Path> legs();
+
+    /** The two lines as they run from one tip: places at equal distances along them are sewn together. */
+    List<Path> legsFromTip();
 }

@@ -59,6 +59,11 @@ public record DoublePointedDart(String name, Path first, Path second) implements
     }
 
     @Override
+    public List<Path> legsFromTip() {
+        return List.of(first, second.reversed());
+    }
+
+    @Override
     public DoublePointedDart moved(Motion motion) {
         return new DoublePointedDart(name, first.moved(motion), second.moved(motion));
     }

@@ -3,6 +3,7 @@ package dev.hingepoint.pattern;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
 import java.util.List;
 
 /**
@@ -46,6 +47,21 @@ public record EdgeDart(String name, Path first, Path second) implements Dart {
     @Override
     public List<Path> legs() {
         return List.of(first, second);
+    }
+
+    @Override
+    public List<Path> legsFromTip() {
+        return List.of(first.reversed(), second);
+    }
+
+    /** The end of the leg that lies farther {@code down}. */
+    public Point lowerLegEnd(Vector down) {
+        return mouthEnd().minus(mouthStart()).dot(down) > 0 ? mouthEnd() : mouthStart();
+    }
+
+    /** The end of the leg that lies less far {@code down}. */
+    public Point upperLegEnd(Vector down) {
+        return mouthEnd().minus(mouthStart()).dot(down) > 0 ? mouthStart() : mouthEnd();
     }
 
     @Override

@@ -93,15 +93,48 @@ public final class LevelFrame {
         return piece.marks(Dart.class).mapToDouble(this::intakeOf).sum();
     }
 
-    /** How much in mm of the level lies between the two legs of a dart; 0 where it does not cross both. */
+    /**
+     * How much in mm a dart takes out of the level's width, measured along the level: from where it enters the dart to the place on the other leg
+     * that is sewn there, as far from the tip. Where the level ends in the dart's mouth, it ends, sewn, at the lower leg. 0 where it does not cross
+     * both legs.
+     */
     public double intakeOf(Dart dart) {
-        Optional<Double> one = crossing(dart.legs().get(0));
-        Optional<Double> other = crossing(dart.legs().get(1));
-        return one.isPresent() && other.isPresent() ? Math.abs(one.get() - other.get()) : 0;
+        List<Path> legs = dart.legsFromTip();
+        Optional<Position> one = crossing(legs.get(0));
+        Optional<Position> other = crossing(legs.get(1));
+        if (dart instanceof EdgeDart edge && endsInMouthOf(edge)) {
+            boolean entersByOne = one.isPresent() != other.isPresent();
+            Point legEnd = !entersByOne
+                    ? edge.lowerLegEnd(piece.grain().down())
+                    : legs.get(one.isPresent() ? 0 : 1).end();
+            return outerEnd().minus(legEnd).dot(outwards());
+        }
+        if (one.isEmpty() || other.isEmpty()) {
+            return 0;
+        }
+        boolean entersByFirst =
+                along(legs.get(0).at(one.get())) <= along(legs.get(1).at(other.get()));
+        Path entered = legs.get(entersByFirst ? 0 : 1);
+        Path left = legs.get(entersByFirst ? 1 : 0);
+        Position at = entersByFirst ? one.get() : other.get();
+        Point sewnThere = left.at(Math.min(entered.distanceAlong(at), left.length()));
+        return sewnThere.minus(entered.at(at)).dot(outwards());
     }
 
-    /** How far along the level's line, in mm, a dart's leg crosses it. */
-    private Optional<Double> crossing(Path leg) {
+    /** Whether the level's outer end lies in the mouth of a dart, on the line across which the edge is not sewn. */
+    public boolean endsInMouthOf(EdgeDart dart) {
+        Path edge = piece.edge(piece.nearest(outerEnd()).edge()).path();
+        if (!SewnEdge.isOn(edge, dart)) {
+            return false;
+        }
+        double end = edge.distanceAlong(edge.nearest(outerEnd()));
+        double one = edge.distanceAlong(edge.nearest(dart.mouthStart()));
+        double other = edge.distanceAlong(edge.nearest(dart.mouthEnd()));
+        return Math.min(one, other) < end && end < Math.max(one, other);
+    }
+
+    /** Where the level first crosses a dart's leg. */
+    private Optional<Position> crossing(Path leg) {
         if (leg.bounds().top() > path.bounds().bottom() + Tolerance.COINCIDENT
                 || leg.bounds().bottom() < path.bounds().top() - Tolerance.COINCIDENT) {
             return Optional.empty();
@@ -109,9 +142,11 @@ public final class LevelFrame {
         return path.segments().stream()
                 .map(Line.class::cast)
                 .flatMap(part -> leg.crossings(part).stream())
-                .map(leg::at)
-                .map(point -> path.distanceAlong(path.nearest(point)))
-                .findFirst();
+                .min(Comparator.comparingDouble(position -> along(leg.at(position))));
+    }
+
+    private double along(Point point) {
+        return path.distanceAlong(path.nearest(point));
     }
 
     private boolean isAlongGrain(Segment part) {

@@ -87,6 +87,11 @@ public final class Piece {
                 .toList());
     }
 
+    /** The same piece with one mark rubbed out. */
+    public Piece withoutMark(Mark mark) {
+        return withMarks(marks.stream().filter(old -> !old.equals(mark)).toList());
+    }
+
     public Piece withMarksChanged(UnaryOperator<Mark> change) {
         return withMarks(marks.stream().map(change).toList());
     }

@@ -7,12 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.SeamWalk;
 import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Cut;
 import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.DoublePointedDart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
-import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.LevelFrame;
+import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import dev.hingepoint.pattern.TestPatterns;
@@ -82,7 +86,9 @@ class FullBustTest {
         assertEquals(Measured.sewn(old, "armhole"), Measured.sewn(front, "armhole"), 0.3);
         double drop = new BustLines(old).drop(spread);
         assertEquals(Measured.sewn(old, "centre front") + drop, Measured.sewn(front, "centre front"), 0.05);
-        if (!new BustLines(old).endsInMouth(old.find(Level.class, "bust").orElseThrow())) {
+        if (new BustLines(old).endsInMouth("bust")) {
+            assertEquals(old.width("bust") + spread, front.width("bust"), 0.5);
+        } else {
             assertEquals(paperAtBust(old) + spread, paperAtBust(front), 0.5);
         }
         assertEquals(old.width("waist") + spread, front.width("waist"), 0.1);
@@ -176,6 +182,79 @@ class FullBustTest {
     private static double sharpest(Piece piece) {
         Path side = piece.edge("side seam").path();
         return side.corners(Tolerance.CORNER).isEmpty() ? 0 : 1;
+    }
+
+    /**
+     * Derived: at a bust level d above the apex, the paper opens about the hinge by a(1 - cos) + b sin of the same angle, a and b from where the level
+     * crosses the slash to the armhole; from the apex down it opens by the whole spread.
+     */
+    @Property(seed = "116", tries = 120)
+    void theBustLevelNeedNotPassThroughTheApex(
+            @ForAll("shapes") Shape shape,
+            @ForAll @DoubleRange(min = -15, max = 15) double below,
+            @ForAll @DoubleRange(min = 5, max = 25) double spread) {
+        Assume.that(!shape.bustDart());
+        Draft drawn = TestPatterns.dress(shape).in("40");
+        Piece old = drawn.piece("front");
+        Point level = old.point("bust apex");
+        MarkedPoint apex =
+                new MarkedPoint("bust apex", level.plus(old.grain().down().times(below)), 3);
+        Draft before = drawn.with(old.withMark(apex));
+        Piece front = Catalogue.alter(before, request("spread", spread + " mm"))
+                .draft()
+                .piece("front");
+        BustLines lines = new BustLines(before.piece("front"));
+        double fraction = Math.max(0, below) / -lines.hinge().minus(apex.at()).dot(lines.down());
+        Vector arm = lines.hinge().minus(apex.at().towards(lines.hinge(), fraction));
+        double turn = lines.turn(spread);
+        double opened =
+                arm.dot(lines.outwards()) * (1 - StrictMath.cos(turn)) - arm.dot(lines.down()) * StrictMath.sin(turn);
+        assertEquals(old.width("bust") + opened, front.width("bust"), 0.5);
+        assertEquals(old.width("waist") + spread, front.width("waist"), 0.1);
+    }
+
+    /** A level that runs into a slanting dart by one leg and out by the other loses what is sewn away there, not the length between the legs. */
+    @Property(seed = "117", tries = 60)
+    void aSlantingDartTakesItsIntakeOnly(
+            @ForAll("shapes") Shape shape,
+            @ForAll @DoubleRange(min = -30, max = -12) double below,
+            @ForAll @DoubleRange(min = 5, max = 25) double spread) {
+        Assume.that(!shape.bustDart());
+        Draft drawn = TestPatterns.dress(shape).in("40");
+        Piece old = drawn.piece("front");
+        Point level = old.point("bust apex");
+        MarkedPoint apex =
+                new MarkedPoint("bust apex", level.plus(old.grain().down().times(below)), 3);
+        Draft before = drawn.with(old.withMark(apex));
+        Altered altered = Catalogue.alter(before, request("spread", spread + " mm"));
+        double grown = altered.draft().piece("front").width("bust") - old.width("bust");
+        assertEquals(spread, grown, 3, "the girth that is reported");
+    }
+
+    /** A waist dart drawn up to the apex, or past it, goes with the cut as any other. */
+    @Property(seed = "118", tries = 60)
+    void aWaistDartMayReachTheApex(
+            @ForAll("shapes") Shape shape,
+            @ForAll @DoubleRange(min = -10, max = 10) double aside,
+            @ForAll @DoubleRange(min = -20, max = 12) double below,
+            @ForAll @DoubleRange(min = 5, max = 25) double spread) {
+        Draft drawn = TestPatterns.dress(shape).in("40");
+        Piece old = drawn.piece("front");
+        LevelFrame waist = old.levelFrame("waist");
+        Vector out = waist.outwards();
+        Vector down = old.grain().down();
+        Point tip = old.point("bust apex").plus(out.times(aside)).plus(down.times(below));
+        Point centre = tip.plus(down.times(waist.origin().minus(tip).dot(down)));
+        Path legs = Path.through(
+                tip, centre.plus(out.times(10)), centre.plus(down.times(110)), centre.minus(out.times(10)), tip);
+        Draft before = drawn.with(old.withMark(DoublePointedDart.of("waist dart", legs)));
+        Piece front = Catalogue.alter(before, request("spread", spread + " mm"))
+                .draft()
+                .piece("front");
+        assertEquals(before.piece("front").width("waist") + spread, front.width("waist"), 0.1);
+        DoublePointedDart dart =
+                front.find(DoublePointedDart.class, "waist dart").orElseThrow();
+        assertEquals(Measured.length(legs), Measured.length(dart.closed()), 1e-9);
     }
 
     /** Untrued, s and then -s along the same cuts gives the same outline. */
