@@ -34,8 +34,17 @@ public sealed interface Reason {
 
     /** "12 mm", "0.35 mm": at most two decimals, none that says nothing. */
     static String millimetres(double mm) {
-        BigDecimal rounded = BigDecimal.valueOf(mm).setScale(2, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0 mm" : rounded.stripTrailingZeros().toPlainString() + " mm";
+        return rounded(mm) + " mm";
+    }
+
+    /** Radians as people read them: "3.4 degrees". */
+    static String degrees(double radians) {
+        return rounded(StrictMath.toDegrees(radians)) + " degrees";
+    }
+
+    private static String rounded(double number) {
+        BigDecimal rounded = BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_EVEN);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     /** A file, or a call, that cannot be understood. */

@@ -4,12 +4,10 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.alter.SideSeamBlend.Joint;
-import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
-import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
@@ -27,7 +25,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Blends the side seams of front and back alike from one size to another, or by amounts on the whole girth: {@code hip blend: {waist:
@@ -39,24 +36,11 @@ import java.util.stream.Stream;
  * text, ch. 17: an amount is divided by the number of seams.
  */
 final class HipBlend implements Alteration {
-    private static final List<String> LEVELS = List.of("bust", "waist", "hip");
+    static final List<String> LEVELS = List.of("bust", "waist", "hip");
     private static final int MOST_SIZES_APART = 2;
     private static final double STEEP = 20;
     private static final double STEEP_WITHIN = 200;
     private static final double NOTCH = 6;
-
-    /** The line of a level: a size's as it is drawn, or the piece's own moved by so many mm for each side-seam edge. */
-    private record Wanted(Optional<String> size, double by) {
-        Piece line(Draft draft, Piece piece) {
-            return size.map(name -> draft.asDrawn(piece, name)).orElse(piece);
-        }
-
-        String told(String level) {
-            return size.map(name -> "to size " + name)
-                            .orElseGet(() -> (by > 0 ? "out" : "in") + " by " + Reason.millimetres(Math.abs(by)))
-                    + " at the " + level;
-        }
-    }
 
     @Override
     public String name() {
@@ -101,7 +85,11 @@ final class HipBlend implements Alteration {
             blended = PairedNotches.shared(draft, blended, pair[0], pair[1]);
         }
         Altered altered = new Altered(
-                blended, amounts(options, wanted), steps, laws(draft, pieces, wanted, armholeSeams), List.of());
+                blended,
+                amounts(options, wanted),
+                steps,
+                new BlendLaws(draft, wanted).on(pieces, armholeSeams),
+                List.of());
         return notes(altered, draft, pieces, wanted);
     }
 
@@ -181,7 +169,7 @@ final class HipBlend implements Alteration {
             if (!wanted.containsKey(level) && !piece.hasLevel(level)) {
                 continue;
             }
-            Wanted line = wanted.getOrDefault(level, new Wanted(Optional.empty(), 0));
+            Wanted line = wanted.getOrDefault(level, Wanted.AS_IT_IS);
             joints.add(new Joint(level, line.line(draft, piece), line.by()));
         }
         return new SideSeamBlend(piece, joints);
@@ -200,7 +188,7 @@ final class HipBlend implements Alteration {
     }
 
     /** The side seams that are sewn to each other. */
-    private static List<EdgeRef[]> pairs(Draft draft, List<String> pieces) {
+    static List<EdgeRef[]> pairs(Draft draft, List<String> pieces) {
         List<EdgeRef[]> pairs = new ArrayList<>();
         for (Seam seam : draft.seams()) {
             if (seam.join().size() == 1
@@ -243,75 +231,6 @@ final class HipBlend implements Alteration {
             }
         }
         return notched;
-    }
-
-    private static List<Law> laws(
-            Draft draft, List<Piece> pieces, Map<String, Wanted> wanted, List<Seam> armholeSeams) {
-        List<Law> laws = new ArrayList<>();
-        armholeSeams.forEach(seam -> laws.add(UnderarmBlend.keepsEase(seam)));
-        for (Piece piece : pieces) {
-            Stream.of("neckline", "shoulder", "armhole", "centre front", "centre back")
-                    .filter(piece::hasEdge)
-                    .filter(edge -> armholeSeams.isEmpty() || !edge.equals(UnderarmBlend.ARMHOLE))
-                    .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
-            for (String level : LEVELS) {
-                if (!piece.hasLevel(level)) {
-                    continue;
-                }
-                Wanted line = wanted.getOrDefault(level, new Wanted(Optional.empty(), 0));
-                laws.add(
-                        line.size().isPresent()
-                                ? Law.takesWidth(
-                                        piece.name(),
-                                        level,
-                                        line.line(draft, piece).width(level),
-                                        0.1)
-                                : Law.changesWidth(piece.name(), level, line.by(), 0.1));
-            }
-            laws.add(noNewCorner(draft, piece, wanted));
-        }
-        List<String> names = new ArrayList<>(pieces.stream().map(Piece::name).toList());
-        armholeSeams.forEach(seam -> names.add(UnderarmBlend.cap(seam).piece()));
-        pairs(draft, names).forEach(pair -> laws.add(matchesAsBefore(pair[0], pair[1])));
-        draft.pieces().stream()
-                .filter(piece -> !names.contains(piece.name()))
-                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
-        return laws;
-    }
-
-    private static Law noNewCorner(Draft draft, Piece piece, Map<String, Wanted> wanted) {
-        double parents = Stream.concat(
-                        Stream.of(piece), wanted.values().stream().map(line -> line.line(draft, piece)))
-                .mapToDouble(HipBlend::sharpest)
-                .max()
-                .orElseThrow();
-        return new Law(
-                "leaves the side seam without a corner that its sizes did not have (in radians)",
-                piece.where().edge(SideSeamBlend.SIDE_SEAM),
-                (before, after) -> 0,
-                (before, after) -> Math.max(0, sharpest(after.piece(piece.name())) - parents),
-                Tolerance.CORNER);
-    }
-
-    /** The largest bend in radians inside the side seam. */
-    private static double sharpest(Piece piece) {
-        Path side = piece.edge(SideSeamBlend.SIDE_SEAM).path();
-        double sharpest = 0;
-        for (int i = 1; i < side.segments().size(); i++) {
-            Vector in = side.segments().get(i - 1).tangent(1);
-            Vector out = side.segments().get(i).tangent(0);
-            sharpest = Math.max(sharpest, Math.abs(in.angleTo(out)));
-        }
-        return sharpest;
-    }
-
-    private static Law matchesAsBefore(EdgeRef one, EdgeRef other) {
-        return new Law(
-                "keeps the difference in length between " + one + " and " + other,
-                Where.inPiece(one.piece()).edge(one.edge()),
-                (before, after) -> before.sewnLength(one) - before.sewnLength(other),
-                (before, after) -> after.sewnLength(one) - after.sewnLength(other),
-                0.5);
     }
 
     private static Altered notes(Altered altered, Draft draft, List<Piece> pieces, Map<String, Wanted> wanted) {

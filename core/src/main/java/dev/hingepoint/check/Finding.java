@@ -2,7 +2,7 @@ package dev.hingepoint.check;
 
 import dev.hingepoint.Reason;
 
-/** What came of holding a law against a result. Both values in the law's unit: mm, or radians where the law says so. */
+/** What came of holding a law against a result. Both values in mm, or in radians for a law of angles. */
 public record Finding(Law law, double expected, double actual) {
     public boolean holds() {
         return Math.abs(actual - expected) <= law.tolerance();
@@ -11,8 +11,8 @@ public record Finding(Law law, double expected, double actual) {
     /** Why the law is broken, for a refusal. */
     public Reason reason() {
         return new Reason.BrokenLaw(
-                "it would not hold that it " + law.sentence() + ": " + Reason.millimetres(actual) + " instead of "
-                        + Reason.millimetres(expected) + ", and " + Reason.millimetres(law.tolerance()) + " is allowed",
+                "it would not hold that it " + law.sentence() + ": " + law.told(actual) + " instead of "
+                        + law.told(expected) + ", and " + law.told(law.tolerance()) + " is allowed",
                 law.where(),
                 expected,
                 actual,

@@ -18,16 +18,43 @@ import java.util.function.ToDoubleBiFunction;
  * @param where the piece and edge or level it speaks of
  * @param expected what should be, from the draft before and after
  * @param actual what is, from the draft before and after
- * @param tolerance in the unit of the numbers, mm unless the sentence says otherwise
+ * @param tolerance in the unit of the numbers
+ * @param isAngle whether the numbers are radians, not mm
  */
 public record Law(
         String sentence,
         Where where,
         ToDoubleBiFunction<Draft, Draft> expected,
         ToDoubleBiFunction<Draft, Draft> actual,
-        double tolerance) {
+        double tolerance,
+        boolean isAngle) {
     /** A computed place compared with itself: far above rounding, far below a drawing's last decimal. */
     private static final double UNTOUCHED = Tolerance.COINCIDENT;
+
+    /** A law of lengths, in mm. */
+    public Law(
+            String sentence,
+            Where where,
+            ToDoubleBiFunction<Draft, Draft> expected,
+            ToDoubleBiFunction<Draft, Draft> actual,
+            double tolerance) {
+        this(sentence, where, expected, actual, tolerance, false);
+    }
+
+    /** A law of angles, in radians. */
+    public static Law ofAngles(
+            String sentence,
+            Where where,
+            ToDoubleBiFunction<Draft, Draft> expected,
+            ToDoubleBiFunction<Draft, Draft> actual,
+            double tolerance) {
+        return new Law(sentence, where, expected, actual, tolerance, true);
+    }
+
+    /** A number of the law as people read it. */
+    String told(double value) {
+        return isAngle ? Reason.degrees(value) : Reason.millimetres(value);
+    }
 
     public Finding on(Draft before, Draft after) {
         return new Finding(this, expected.applyAsDouble(before, after), actual.applyAsDouble(before, after));

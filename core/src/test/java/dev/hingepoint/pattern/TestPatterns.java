@@ -164,8 +164,8 @@ public final class TestPatterns {
         double hip = s.hip() + 1.2 * grow;
         double hem = hip + s.flare();
         double atBust = 213 + 0.2 * grow;
-        double atWaist = 400 + 0.1 * grow + intake;
-        double atHip = atWaist + 200;
+        double atWaist = 400 + 0.8 * grow + intake;
+        double atHip = atWaist + 200 + 0.5 * grow;
         double atHem = atHip + 420 + 0.3 * grow;
         double neck = isFront ? 85 : 20;
 

@@ -1,0 +1,164 @@
+package dev.hingepoint.alter;
+
+import static dev.hingepoint.alter.SideSeamBlend.SIDE_SEAM;
+
+import dev.hingepoint.Where;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.LevelFrame;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** What must hold of every blend: widths from the named sizes, depths and all else as they were, no corner that the sizes did not have. */
+final class BlendLaws {
+    private static final String HIP = "hip";
+
+    /** What is shared at the hem corner runs along the slant of the seam, and so moves the corner out or in by a little. */
+    private static final double AT_HEM = 0.5;
+
+    /** Corners of two sizes at the same part of the side seam's length, within this, are the same corner. */
+    private static final double SAME_PLACE = 0.02;
+
+    private final Draft draft;
+    private final Map<String, Wanted> wanted;
+
+    BlendLaws(Draft draft, Map<String, Wanted> wanted) {
+        this.draft = draft;
+        this.wanted = wanted;
+    }
+
+    List<Law> on(List<Piece> pieces, List<Seam> armholeSeams) {
+        List<Law> laws = new ArrayList<>();
+        armholeSeams.forEach(seam -> laws.add(UnderarmBlend.keepsEase(seam)));
+        for (Piece piece : pieces) {
+            Stream.of("neckline", "shoulder", "armhole", "centre front", "centre back")
+                    .filter(piece::hasEdge)
+                    .filter(edge -> armholeSeams.isEmpty() || !edge.equals(UnderarmBlend.ARMHOLE))
+                    .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
+            HipBlend.LEVELS.stream()
+                    .filter(piece::hasLevel)
+                    .map(level -> takesWidth(piece, level))
+                    .forEach(laws::add);
+            piece.marks(Level.class).forEach(level -> laws.add(keepsDepth(piece, level.name())));
+            if (piece.hasLevel(HIP)) {
+                laws.add(takesHemWidth(piece));
+            }
+            laws.add(noNewCorner(piece));
+        }
+        List<String> names = new ArrayList<>(pieces.stream().map(Piece::name).toList());
+        armholeSeams.forEach(seam -> names.add(UnderarmBlend.cap(seam).piece()));
+        HipBlend.pairs(draft, names).forEach(pair -> laws.add(matchesAsBefore(pair[0], pair[1])));
+        draft.pieces().stream()
+                .filter(piece -> !names.contains(piece.name()))
+                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        return laws;
+    }
+
+    private Wanted at(String level) {
+        return wanted.getOrDefault(level, Wanted.AS_IT_IS);
+    }
+
+    private Law takesWidth(Piece piece, String level) {
+        Wanted line = at(level);
+        return line.size().isPresent()
+                ? Law.takesWidth(piece.name(), level, line.line(draft, piece).width(level), 0.1)
+                : Law.changesWidth(piece.name(), level, line.by(), 0.1);
+    }
+
+    /** A level stays where it is and as it runs; its end may slide along it. */
+    private static Law keepsDepth(Piece piece, String level) {
+        LevelFrame was = piece.levelFrame(level);
+        return new Law(
+                "leaves the depth of the " + level + " as it was",
+                piece.where().mark(level),
+                (before, after) -> 0,
+                (before, after) -> {
+                    LevelFrame is = after.piece(piece.name()).levelFrame(level);
+                    return Math.max(
+                            is.origin().distanceTo(was.origin()),
+                            Math.abs(is.outerEnd().minus(was.outerEnd()).dot(was.downwards())));
+                },
+                Tolerance.JOINING);
+    }
+
+    /** From the hip down the seam is the hip size's line. */
+    private Law takesHemWidth(Piece piece) {
+        double width = hemWidth(at(HIP).line(draft, piece)) + at(HIP).by();
+        return new Law(
+                "makes the hem as wide as the line from the hip down asks",
+                piece.where().edge(piece.below(SIDE_SEAM).name()),
+                (before, after) -> width,
+                (before, after) -> hemWidth(after.piece(piece.name())),
+                AT_HEM);
+    }
+
+    /** How far in mm the hem's side corner lies outside the hip level's end, and that from the centre line, darts closed. */
+    private static double hemWidth(Piece piece) {
+        LevelFrame hip = piece.levelFrame(HIP);
+        return hip.width()
+                + piece.downwards(SIDE_SEAM).end().minus(hip.outerEnd()).dot(hip.outwards());
+    }
+
+    private Law noNewCorner(Piece piece) {
+        List<Piece> parents = Stream.concat(
+                        Stream.of(piece), wanted.values().stream().map(line -> line.line(draft, piece)))
+                .toList();
+        return Law.ofAngles(
+                "leaves the side seam without a corner that its sizes did not have",
+                piece.where().edge(SIDE_SEAM),
+                (before, after) -> 0,
+                (before, after) -> Math.max(0, sharper(after.piece(piece.name()), parents)),
+                Tolerance.CORNER);
+    }
+
+    /** By how many radians, at most, a corner of the side seam is sharper than its sizes' at the same place. */
+    private static double sharper(Piece piece, List<Piece> parents) {
+        Path side = piece.downwards(SIDE_SEAM);
+        return side.corners(Tolerance.CORNER).stream()
+                .mapToDouble(corner -> {
+                    double part = side.distanceAlong(corner) / side.length();
+                    return bend(side, corner)
+                            - parents.stream()
+                                    .mapToDouble(parent -> sharpest(parent.downwards(SIDE_SEAM), part))
+                                    .max()
+                                    .orElse(0);
+                })
+                .max()
+                .orElse(0);
+    }
+
+    /** The sharpest corner of a path near a part of its length. */
+    private static double sharpest(Path path, double part) {
+        return path.corners(Tolerance.CORNER).stream()
+                .filter(corner -> Math.abs(path.distanceAlong(corner) / path.length() - part) <= SAME_PLACE)
+                .mapToDouble(corner -> bend(path, corner))
+                .max()
+                .orElse(0);
+    }
+
+    private static double bend(Path path, Position joint) {
+        double along = path.distanceAlong(joint);
+        Vector in = path.part(0, along).endTangent();
+        Vector out = path.part(along, path.length()).startTangent();
+        return Math.abs(in.angleTo(out));
+    }
+
+    private static Law matchesAsBefore(EdgeRef one, EdgeRef other) {
+        return new Law(
+                "keeps the difference in length between " + one + " and " + other,
+                Where.inPiece(one.piece()).edge(one.edge()),
+                (before, after) -> before.sewnLength(one) - before.sewnLength(other),
+                (before, after) -> after.sewnLength(one) - after.sewnLength(other),
+                0.5);
+    }
+}
