@@ -23,18 +23,20 @@ import java.util.stream.Stream;
 final class BlendLaws {
     private static final String HIP = "hip";
 
-    /** What is shared at the hem corner runs along the slant of the seam, and so moves the corner out or in by a little. */
-    private static final double AT_HEM = 0.5;
+    private static final double HEM_WIDTH = 0.1;
 
     /** Corners of two sizes at the same part of the side seam's length, within this, are the same corner. */
     private static final double SAME_PLACE = 0.02;
 
     private final Draft draft;
     private final Map<String, Wanted> wanted;
+    private final Map<String, Double> longer;
 
-    BlendLaws(Draft draft, Map<String, Wanted> wanted) {
+    /** @param longer by how many mm each piece's side seam runs on past its line at the hem corner */
+    BlendLaws(Draft draft, Map<String, Wanted> wanted, Map<String, Double> longer) {
         this.draft = draft;
         this.wanted = wanted;
+        this.longer = longer;
     }
 
     List<Law> on(List<Piece> pieces, List<Seam> armholeSeams) {
@@ -91,15 +93,16 @@ final class BlendLaws {
                 Tolerance.JOINING);
     }
 
-    /** From the hip down the seam is the hip size's line. */
+    /** From the hip down the seam is the hip size's line, run on along its slant by what is shared at the hem corner. */
     private Law takesHemWidth(Piece piece) {
+        double runsOn = longer.getOrDefault(piece.name(), 0.0);
         double width = hemWidth(at(HIP).line(draft, piece)) + at(HIP).by();
         return new Law(
                 "makes the hem as wide as the line from the hip down asks",
                 piece.where().edge(piece.below(SIDE_SEAM).name()),
-                (before, after) -> width,
+                (before, after) -> width + runsOn * slant(after.piece(piece.name())),
                 (before, after) -> hemWidth(after.piece(piece.name())),
-                AT_HEM);
+                HEM_WIDTH);
     }
 
     /** How far in mm the hem's side corner lies outside the hip level's end, and that from the centre line, darts closed. */
@@ -107,6 +110,11 @@ final class BlendLaws {
         LevelFrame hip = piece.levelFrame(HIP);
         return hip.width()
                 + piece.downwards(SIDE_SEAM).end().minus(hip.outerEnd()).dot(hip.outwards());
+    }
+
+    /** How far out the side seam goes at the hem for each mm down. */
+    private static double slant(Piece piece) {
+        return piece.downwards(SIDE_SEAM).endTangent().dot(piece.levelFrame(HIP).outwards());
     }
 
     private Law noNewCorner(Piece piece) {

@@ -88,7 +88,7 @@ final class HipBlend implements Alteration {
                 blended,
                 amounts(options, wanted),
                 steps,
-                new BlendLaws(draft, wanted).on(pieces, armholeSeams),
+                new BlendLaws(draft, wanted, longer).on(pieces, armholeSeams),
                 List.of());
         return notes(altered, draft, pieces, wanted);
     }
