@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** How the pieces are put together, in YAML: on a card for every size, and under {@code altered} for the altered one. */
 final class ConstructionText {
@@ -41,8 +42,8 @@ final class ConstructionText {
     private static List<EdgeRef> edges(Yaml seam, String key) {
         Object value = seam.raw(key).orElseThrow(() -> seam.refuse("a seam needs join and to; " + key + " is missing"));
         List<?> names = value instanceof List<?> list ? list : List.of(value);
-        if (names.isEmpty()) {
-            throw seam.refuse(key + " names no edge");
+        if (names.isEmpty() || names.stream().anyMatch(Objects::isNull)) {
+            throw seam.refuse(key + " names no edge; write piece/edge, for example front/side seam");
         }
         List<EdgeRef> edges = new ArrayList<>();
         names.forEach(name -> edges.add(seam.inPlace(key, () -> EdgeRef.parse(String.valueOf(name)))));

@@ -6,12 +6,18 @@ import dev.hingepoint.Where;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.pattern.Piece;
 import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -25,6 +31,13 @@ import javax.xml.stream.XMLStreamReader;
 public final class DrawingReader {
     private static final int MOST_BYTES = 64 * 1024 * 1024;
     private static final int DEEPEST = 200;
+
+    /** An XML declaration stands within the first bytes, and names an encoding. */
+    private static final int DECLARATION = 200;
+
+    private static final Pattern ENCODING =
+            Pattern.compile("^(?:\u00EF\u00BB\u00BF)?<\\?xml[^>]*\\sencoding\\s*=\\s*[\"']([A-Za-z0-9._-]+)[\"']");
+
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Set<String> NOT_DRAWN = Set.of(
             "defs", "symbol", "clipPath", "mask", "pattern", "marker", "metadata", "style", "script", "title", "desc");
@@ -55,12 +68,13 @@ public final class DrawingReader {
         if (svg.length > MOST_BYTES) {
             throw unreadable(file, "the drawing is larger than 64 MB");
         }
-        if (new String(svg, StandardCharsets.ISO_8859_1).contains("<!ENTITY")) {
+        String text = text(file, svg);
+        if (text.contains("<!ENTITY")) {
             throw unreadable(
                     file, "the drawing declares entities, which a pattern does not need; remove its document type");
         }
         try {
-            return new DrawingReader(file).read(factory().createXMLStreamReader(new ByteArrayInputStream(svg)));
+            return new DrawingReader(file).read(factory().createXMLStreamReader(new StringReader(text)));
         } catch (XMLStreamException wrong) {
             throw new Refusal(
                     new Reason.Unreadable(
@@ -71,6 +85,31 @@ public final class DrawingReader {
                     wrong);
         } catch (Refusal refusal) {
             throw refusal.in(file);
+        }
+    }
+
+    /**
+     * The drawing's text (XML 1.0, section 4.3.3): in UTF-16 where it begins with that mark, else as its declaration says, else in UTF-8. Decoded here, since the
+     * JDK's parser prints a line of its own about bytes that are no text.
+     */
+    private static String text(String file, byte[] svg) {
+        String latin = new String(svg, 0, Math.min(svg.length, DECLARATION), StandardCharsets.ISO_8859_1);
+        boolean isMarked = latin.startsWith("\u00FE\u00FF") || latin.startsWith("\u00FF\u00FE");
+        Matcher declared = ENCODING.matcher(latin);
+        String name = isMarked ? "UTF-16" : declared.find() ? declared.group(1) : "UTF-8";
+        try {
+            String text = Charset.forName(name)
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(svg))
+                    .toString();
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (CharacterCodingException | IllegalArgumentException wrong) {
+            throw new Refusal(
+                    new Reason.Unreadable(
+                            "the drawing is not text in " + name + ", which it "
+                                    + (isMarked || !name.equals("UTF-8") ? "says it is" : "must be"),
+                            Where.inFile(file)),
+                    wrong);
         }
     }
 

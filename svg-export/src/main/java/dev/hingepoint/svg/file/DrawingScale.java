@@ -11,8 +11,9 @@ import java.util.regex.Pattern;
  */
 final class DrawingScale {
     private static final double PX = 25.4 / 96;
+    private static final double MOST = 1e6;
     private static final Pattern LENGTH =
-            Pattern.compile("\\s*([0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?)\\s*(mm|cm|in|pt|pc)\\s*");
+            Pattern.compile("\\s*([-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?)\\s*(mm|cm|in|pt|pc)\\s*");
 
     private DrawingScale() {}
 
@@ -23,8 +24,8 @@ final class DrawingScale {
      * @throws IllegalArgumentException where the scale cannot be known
      */
     static Motion of(String width, String height, String viewBox, String preserveAspectRatio) {
-        double across = millimetres(width);
-        double down = millimetres(height);
+        double across = millimetres("width", width);
+        double down = millimetres("height", height);
         if (Double.isNaN(across) && Double.isNaN(down)) {
             throw new IllegalArgumentException(
                     "the scale cannot be known: give the drawing's width and height with a unit, "
@@ -71,7 +72,8 @@ final class DrawingScale {
         }
     }
 
-    private static double millimetres(String text) {
+    /** Not a number where the length is not there, or has no unit that tells its size. */
+    private static double millimetres(String name, String text) {
         Matcher length = LENGTH.matcher(text == null ? "" : text.toLowerCase(Locale.ROOT));
         if (!length.matches()) {
             return Double.NaN;
@@ -84,6 +86,10 @@ final class DrawingScale {
             default -> 25.4 / 6;
         };
         double value = number(length.group(1)) * unit;
-        return value > 0 && value < 1e6 ? value : Double.NaN;
+        if (!(value > 0 && value < MOST)) {
+            throw new IllegalArgumentException(
+                    "the drawing's " + name + " must be more than 0 and less than 1 km, not " + text.strip());
+        }
+        return value;
     }
 }

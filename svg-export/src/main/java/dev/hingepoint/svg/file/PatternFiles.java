@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.file;
 
 import dev.hingepoint.Refusal;
+import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Pattern;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,10 +38,16 @@ public final class PatternFiles {
                     + " drawn elements are no part of the pattern, and were left alone");
         }
         read.unknown().forEach(key -> notes.add(cardName + ": '" + key + "' is not known, and was left alone"));
+        Pattern pattern = pattern(read.card(), drawn, drawingName);
+        CardCheck.check(pattern, cardName);
+        return new LoadedPattern(pattern, notes);
+    }
+
+    private static Pattern pattern(Card card, DrawingReader.Drawing drawn, String drawing) {
         try {
-            return new LoadedPattern(new Pattern(read.card(), drawn.pieces()), notes);
+            return new Pattern(card, drawn.pieces());
         } catch (Refusal refusal) {
-            throw refusal.in(drawingName);
+            throw refusal.in(drawing);
         }
     }
 

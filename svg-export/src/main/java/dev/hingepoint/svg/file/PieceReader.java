@@ -198,7 +198,11 @@ final class PieceReader {
     }
 
     private static Path moved(Path path, Motion motion) {
-        return motion.equals(Motion.STAY) ? path : path.moved(motion);
+        try {
+            return motion.equals(Motion.STAY) ? path : path.moved(motion);
+        } catch (IllegalArgumentException wrong) {
+            throw new IllegalArgumentException("its transform leaves nothing of it that could be drawn", wrong);
+        }
     }
 
     private static Refusal refuse(String what, Where where) {

@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.exceptions.ConstructorException;
+import org.snakeyaml.engine.v2.exceptions.DuplicateKeyException;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
@@ -49,7 +51,10 @@ final class Yaml {
             String line = wrong.getProblemMark()
                     .map(mark -> ", at line " + (mark.getLine() + 1))
                     .orElse("");
-            throw refusal(file, "it cannot be read as YAML" + line + ": " + wrong.getProblem(), wrong);
+            String what = wrong instanceof ConstructorException && !(wrong instanceof DuplicateKeyException)
+                    ? "a value carries a tag (!) that has no place here"
+                    : wrong.getProblem();
+            throw refusal(file, "it cannot be read as YAML" + line + ": " + what, wrong);
         } catch (YamlEngineException | StackOverflowError wrong) {
             throw refusal(file, "it cannot be read as YAML: " + wrong.getMessage(), wrong);
         }

@@ -1,8 +1,10 @@
 package dev.hingepoint.svg.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Card;
@@ -126,6 +128,25 @@ class PatternFilesTest {
         assertEquals(pattern.card().construction(), again.in("42").construction());
     }
 
+    /** An opening all along an edge that was then shortened is still the card's. */
+    @Test
+    void anAlteredPatternIsReadThoughItsOpeningHasGrownTooLong() {
+        String altered = "altered: {size: \"40\", alterations: [sway back: {wedge: 12 mm}]}\n";
+        Path card = Drawings.write(
+                folder,
+                drawing -> drawing.replace("L0 1000\"", "L0 990\"").replace("M0 1000", "M0 990"),
+                text -> text.replace("length: 550 mm", "length: 980 mm") + altered);
+        assertThrows(Refusal.class, () -> PatternFiles.read(card));
+        Path only = Drawings.write(
+                folder,
+                drawing -> drawing.replaceAll("(?s)<g id=\"(front|back)-42.*?</g>", "")
+                        .replace("L0 1000\"", "L0 990\"")
+                        .replace("M0 1000", "M0 990"),
+                text -> text.replace("length: 550 mm", "length: 980 mm") + altered);
+        assertEquals(
+                970, PatternFiles.read(only).pattern().in("40").piece("back").sewnLength("centre back"), 1e-9);
+    }
+
     @Test
     void theSameBytesInAnyLocale() {
         Map<String, String> expected = PatternFiles.contents(tunic(), "x");
@@ -173,7 +194,7 @@ class PatternFilesTest {
                         "width=\"900mm\" height=\"1100mm\" viewBox=\"0 0 900 1100\"",
                         "width=\"%s\" height=\"%s\" viewBox=\"%s\"".formatted(width, height, viewBox))
                 .replace("<g id", "<g transform=\"" + transform + "\" id");
-        Path card = Drawings.write(folder, drawing -> spoilt, UnaryOperator.identity());
+        Path card = Drawings.write(folder, drawing -> spoilt, text -> text.replaceAll("openings:.*\n", ""));
         Piece back = PatternFiles.read(card).pattern().in("40").piece("back");
         assertEquals(980 * scale, back.sewnLength("centre back"), 1e-6);
         assertEquals(250 * scale, back.width("hip"), 1e-6);

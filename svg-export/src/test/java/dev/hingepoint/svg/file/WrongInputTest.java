@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.Refusal;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.UnaryOperator;
@@ -38,6 +41,20 @@ class WrongInputTest {
                         "width=\"900mm\" height=\"1100mm\"",
                         "width=\"100%\" height=\"100%\"",
                         "scale"),
+                spoilt("a negative width", "width=\"900mm\"", "width=\"-900mm\"", "not -900mm"),
+                spoilt("no height", "height=\"1100mm\"", "height=\"0mm\"", "not 0mm"),
+                spoilt("a width beyond all", "width=\"900mm\"", "width=\"9e12cm\"", "not 9e12cm"),
+                spoilt("nothing left", "<g id=\"front-40\"", "<g transform=\"scale(0)\" id=\"front-40\"", "transform"),
+                spoilt(
+                        "entities in another encoding",
+                        "<svg ",
+                        "<?xml version=\"1.0\" encoding=\"ISO-8859-1\"?><!DOCTYPE svg [<!ENTITY x \"y\">]><svg ",
+                        "entities"),
+                spoilt(
+                        "no such encoding",
+                        "<svg ",
+                        "<?xml version=\"1.0\" encoding=\"utf-99\"?><svg ",
+                        "not text in utf-99"),
                 spoilt("another form", "data-form=\"1\"", "data-form=\"2\"", "form"),
                 spoilt("no svg", "<svg xmlns", "<svg xmlns:x", "svg"),
                 spoilt("cut short", "</svg>", "", "XML"),
@@ -104,6 +121,59 @@ class WrongInputTest {
                 spoilt("an ease that runs backwards", "0..6 mm", "6..0 mm", "ease"),
                 spoilt("an allowance of no length", "default: 10 mm", "default: some", "length"),
                 spoilt("a negative allowance", "default: 10 mm", "default: -10 mm", "between"),
+                spoilt(
+                        "an allowance of an edge not drawn",
+                        "hem: 30 mm",
+                        "arm hole: 30 mm",
+                        "no edge 'arm hole'; there are neckline, shoulder, armhole"),
+                spoilt(
+                        "an allowance of a piece's edge not drawn",
+                        "back/centre back: 15",
+                        "back/centre front: 15",
+                        "back: there is no edge 'centre front'; there are neckline"),
+                spoilt(
+                        "an allowance of a piece not drawn",
+                        "back/centre back: 15",
+                        "bak/centre back: 15",
+                        "no piece 'bak'; there are front, back"),
+                spoilt(
+                        "a base size not drawn",
+                        "base size: \"40\"",
+                        "base size: \"41\"",
+                        "no size '41'; there are 40, 42"),
+                spoilt(
+                        "a seam of an edge not drawn",
+                        "to: back/side seam",
+                        "to: back/inseam",
+                        "back: there is no edge 'inseam'"),
+                spoilt("a seam of a piece not drawn", "to: back/side seam", "to: rear/side seam", "no piece 'rear'"),
+                spoilt(
+                        "a seam joined to itself",
+                        "to: back/side seam",
+                        "to: front/side seam",
+                        "front/side seam is joined to itself"),
+                spoilt(
+                        "a seam that names an edge twice",
+                        "to: back/side seam",
+                        "to: [back/side seam, back/side seam]",
+                        "joined to itself"),
+                spoilt("a seam of nothing", "to: back/side seam", "to: [~]", "names no edge"),
+                spoilt(
+                        "an opening of an edge not drawn",
+                        "openings: {back/centre back",
+                        "openings: {back/centre",
+                        "back: there is no edge 'centre'"),
+                spoilt(
+                        "an opening from elsewhere",
+                        "from: neckline",
+                        "from: armhole",
+                        "its ends are at hem and neckline"),
+                spoilt(
+                        "an opening longer than its edge",
+                        "length: 550 mm",
+                        "length: 1550 mm",
+                        "open for 1550 mm, since it is 980 mm long in size 40"),
+                spoilt("an opening of nothing", "length: 550 mm", "length: 0 mm", "open for 0 mm"),
                 spoilt("a stretch without per cent", "down: 5 %", "down: 5", "per cent"),
                 spoilt("a key twice", "form: 1", "form: 1\nform: 1", "YAML"),
                 spoilt("no mapping", Drawings.CARD, "- a\n- b\n", "names and values"),
@@ -140,8 +210,45 @@ class WrongInputTest {
         String message = refusal.getMessage();
         assertTrue(message.startsWith(file), message);
         assertTrue(message.contains(says), message);
+        assertFalse(message.matches(".*(null|[A-Z][a-z]+\\[|Exception|java|NaN|vector).*"), message);
         assertEquals(1, message.lines().count(), message);
         assertTrue(refusal.reason().where().file().isPresent(), message);
+    }
+
+    /** Bytes that are no text are told of in the refusal, and nowhere else. */
+    @Test
+    void bytesThatAreNoTextAreRefusedInOneLine() throws Exception {
+        Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
+        Path drawing = folder.resolve("tunic.svg");
+        byte[] text = Files.readAllBytes(drawing);
+        text[text.length / 2] = (byte) 0xFF;
+        Files.write(drawing, text);
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        PrintStream before = System.err;
+        Refusal refusal;
+        try {
+            System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+            refusal = assertThrows(Refusal.class, () -> PatternFiles.read(card));
+        } finally {
+            System.setErr(before);
+        }
+        requireOneLine("tunic.svg", "not text in UTF-8", refusal);
+        assertEquals("", printed.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aDrawingInAnotherEncodingIsRead() throws Exception {
+        Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
+        var expected = PatternFiles.read(card).pattern();
+        Path drawing = folder.resolve("tunic.svg");
+        String text = Files.readString(drawing);
+        for (String encoding : new String[] {"UTF-16", "UTF-16LE", "ISO-8859-1", "UTF-8"}) {
+            String declared = "<?xml version=\"1.0\" encoding=\"" + encoding + "\"?>" + text;
+            Files.write(drawing, (encoding.equals("UTF-16LE") ? "\uFEFF" + declared : declared).getBytes(encoding));
+            assertEquals(expected, PatternFiles.read(card).pattern(), encoding);
+        }
+        Files.writeString(drawing, "\uFEFF" + text);
+        assertEquals(expected, PatternFiles.read(card).pattern());
     }
 
     @Test
