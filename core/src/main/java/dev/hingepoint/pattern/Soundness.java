@@ -134,7 +134,9 @@ final class Soundness {
     /** The line with its last part extended or clipped to where it meets the outline. */
     private static Path endOnOutline(Piece piece, Level level, Path path) {
         Point end = path.end();
-        if (piece.nearest(end).point().isCloseTo(end, Tolerance.COINCIDENT)) {
+        // on the outline as far as a drawing can say, whose every point is rounded: what was written reads back as it
+        // was
+        if (piece.nearest(end).point().isCloseTo(end, 2 * Tolerance.LAST_DECIMAL)) {
             return path;
         }
         Segment last = path.segments().get(path.segments().size() - 1);

@@ -13,9 +13,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -119,6 +121,43 @@ class HingepointTest {
         run("alter", PATTERNS.resolve("concert-order.yaml").toString(), "--out", other.toString());
         for (String name : new String[] {"altered.svg", "altered.yaml", "ledger.json"}) {
             assertEquals(Files.readString(one.resolve(name)), Files.readString(other.resolve(name)));
+        }
+    }
+
+    /** Written, read and written again, a pattern is the same to the last byte, whatever was done to it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "  - full bust: {spread: 20 mm}\n  - hip blend: {hip: \"44\"}\n  - sway back: {wedge: 12 mm}",
+                "  - sway back: {wedge: 23.7 mm, above: 31 mm}",
+                "  - full bust: {spread: -7.3 mm}",
+                "  - hip blend: {waist: +17 mm, hip: -13 mm}",
+                "  - sway back: {wedge: 9 mm, method: shoulder}",
+                "[]"
+            })
+    void whatIsWrittenIsReadAndWrittenAlike(String alterations) throws IOException {
+        Path order = order(alterations + "\n");
+        Files.writeString(order, Files.readString(order).replace("alterations:\n[]", "alterations: []"));
+        assertEquals(
+                0, run("alter", order.toString(), "--out", folder.resolve("one").toString()), err.toString());
+        Path card = folder.resolve("one/altered.yaml");
+        Map<String, String> again =
+                PatternFiles.contents(PatternFiles.read(card).pattern(), "altered");
+        again.forEach((name, contents) -> {
+            List<String> written = read(folder.resolve("one").resolve(name));
+            List<String> rewritten = contents.lines().toList();
+            assertEquals(written.size(), rewritten.size());
+            for (int i = 0; i < written.size(); i++) {
+                assertEquals(written.get(i), rewritten.get(i), name + ", line " + (i + 1));
+            }
+        });
+    }
+
+    private static List<String> read(Path file) {
+        try {
+            return Files.readAllLines(file);
+        } catch (IOException gone) {
+            throw new UncheckedIOException(gone);
         }
     }
 

@@ -33,7 +33,7 @@ public final class DrawingWriter {
     private String drawing(Pattern pattern) {
         Box box = pattern.nest().stream()
                 .flatMap(piece -> piece.edges().stream())
-                .map(edge -> edge.path().bounds())
+                .map(edge -> asRead(edge.path()).bounds())
                 .reduce(Box::union)
                 .orElseThrow()
                 .grownBy(MARGIN);
@@ -56,6 +56,11 @@ public final class DrawingWriter {
         text("title", pattern.card().name(), "  ");
         pattern.nest().forEach(this::piece);
         return svg.append("</svg>\n").toString();
+    }
+
+    /** What is written of a path, its points rounded: the drawing's size then comes out alike when it is read and written again. */
+    private static Path asRead(Path path) {
+        return PathData.parse(PathData.write(path)).get(0).path();
     }
 
     private void piece(Piece piece) {

@@ -252,20 +252,19 @@ public final class PathData {
         return new IllegalArgumentException(what + ", at character " + (at + 1) + " of its path data");
     }
 
-    /** An open path as M, L and C commands. */
+    /** An open path as M, L and C commands; what rounding leaves no extent is left out, as it is when it is read. */
     public static String write(Path path) {
-        StringBuilder data = new StringBuilder("M").append(pair(path.start()));
+        String last = pair(path.start());
+        StringBuilder data = new StringBuilder("M").append(last);
         for (Segment segment : path.segments()) {
-            if (segment instanceof Cubic cubic) {
-                data.append(" C")
-                        .append(pair(cubic.startHandle()))
-                        .append(' ')
-                        .append(pair(cubic.endHandle()))
-                        .append(' ')
-                        .append(pair(cubic.end()));
-            } else {
-                data.append(" L").append(pair(segment.end()));
+            String end = pair(segment.end());
+            List<String> points = segment instanceof Cubic cubic
+                    ? List.of(pair(cubic.startHandle()), pair(cubic.endHandle()), end)
+                    : List.of(end);
+            if (!points.stream().allMatch(last::equals)) {
+                data.append(points.size() == 1 ? " L" : " C").append(String.join(" ", points));
             }
+            last = end;
         }
         return data.toString();
     }

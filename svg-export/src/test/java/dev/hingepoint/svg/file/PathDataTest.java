@@ -57,6 +57,22 @@ class PathDataTest {
         return command.list().ofMinSize(1).ofMaxSize(8).map(commands -> "M10-20" + String.join(" ", commands));
     }
 
+    /** Read, written, read and written again: the same text, though rounding leaves some segments no extent, and some handles on their ends. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "M0 0 L10 0 L10.00001 0.00001 L20 0",
+                "M0 0 C0.00001 0 0 0.00001 0.00002 0 L5 5 C5 5 5 5 5.00001 5 L7 7",
+                "M0.12345 0.99999 C0.12345 0.99999 0.12345 0.99999 7 7",
+                "M0 0 C0 0 10.00004 10.00005 10.00004 10.00005"
+            })
+    void whatIsWrittenReadsAndWritesAlike(String data) {
+        String written = PathData.write(PathData.parse(data).get(0).path());
+        Path read = PathData.parse(written).get(0).path();
+        assertEquals(written, PathData.write(read));
+        assertTrue(read.isCloseTo(PathData.parse(data).get(0).path(), 1e-4));
+    }
+
     @Property(seed = "201", tries = 400)
     void readsWhatBatikReads(@ForAll("pathData") String data) throws IOException {
         List<PathData.Subpath> read = PathData.parse(data);
