@@ -2,11 +2,14 @@ package dev.hingepoint.samples;
 
 import dev.hingepoint.Refusal;
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /** The program: one command for each thing that a person does with a pattern. */
 @Command(
@@ -50,9 +53,22 @@ public final class Hingepoint {
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
+                .registerConverter(Path.class, Hingepoint::path)
                 .setParameterExceptionHandler(Hingepoint::wrongCall)
                 .setExecutionExceptionHandler(Hingepoint::refused);
         return program.execute(arguments);
+    }
+
+    /** A file or a folder that was named; an empty name would be the folder that one happens to be in. */
+    private static Path path(String name) {
+        if (name.isBlank()) {
+            throw new TypeConversionException("no file or folder is named");
+        }
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException wrong) {
+            throw new TypeConversionException("'" + name + "' is no name of a file or folder");
+        }
     }
 
     private static int wrongCall(ParameterException wrong, String[] arguments) {

@@ -278,6 +278,27 @@ class HingepointTest {
         assertEquals(1, err.toString().lines().count(), err.toString());
     }
 
+    /** An empty name is not the folder that one happens to be in. */
+    @Test
+    void anEmptyNameIsRefused() throws IOException {
+        String card = PATTERNS.resolve("larkfield.yaml").toString();
+        String order = PATTERNS.resolve("concert-order.yaml").toString();
+        for (String[] call : new String[][] {
+            {"alter", order, "--out", ""},
+            {"alter", "", "--out", "x"},
+            {"print", card, "--size", "40", "--out", " "},
+            {"plan", card, "--body", PATTERNS.resolve("ida.yaml").toString(), "--out", ""},
+            {"measure", card, "--sheet", ""},
+            {"walk", "a\0b", "--size", "40"}
+        }) {
+            err.getBuffer().setLength(0);
+            assertEquals(2, run(call), out.toString());
+            assertEquals(1, err.toString().lines().count(), err.toString());
+            assertTrue(err.toString().contains("file or folder"), err.toString());
+        }
+        assertFalse(Files.exists(Path.of("altered.svg")));
+    }
+
     @Test
     void helpIsForPeopleWhoSew() {
         for (String command : new String[] {"alter", "print", "walk"}) {

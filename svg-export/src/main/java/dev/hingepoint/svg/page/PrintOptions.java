@@ -1,5 +1,9 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+
 /**
  * How to print. All lengths in mm.
  *
@@ -11,13 +15,23 @@ package dev.hingepoint.svg.page;
 public record PrintOptions(Paper paper, double margin, double overlap, String whoFor, String date) {
     private static final double FIRST_PAGE_WIDTH = 170;
     private static final double FIRST_PAGE_HEIGHT = 250;
+    private static final double NARROWEST_OVERLAP = 2 * Tiling.ARM;
 
+    /** @throws Refusal for margins that leave no room for the first page's squares, or an overlap that cannot hold the crosses */
     public PrintOptions {
-        boolean holdsFirstPage = usable(paper.width(), margin) >= FIRST_PAGE_WIDTH
-                && usable(paper.height(), margin) >= FIRST_PAGE_HEIGHT;
-        if (!(margin >= 0 && overlap > 2 * Tiling.ARM && holdsFirstPage)) {
-            throw new IllegalArgumentException(
-                    "the margins must leave room for the first page's squares, and the overlap for the crosses in it");
+        double widest = Math.min((paper.width() - FIRST_PAGE_WIDTH) / 2, (paper.height() - FIRST_PAGE_HEIGHT) / 2);
+        if (!(margin >= 0 && margin <= widest)) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "a margin must be between 0 and " + Reason.millimetres(widest) + " on " + paper.name()
+                            + ", so that the first page's squares have room",
+                    Where.UNKNOWN));
+        }
+        double widestOverlap = Math.min(usable(paper.width(), margin), usable(paper.height(), margin)) / 2;
+        if (!(overlap > NARROWEST_OVERLAP && overlap <= widestOverlap)) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "the overlap of the pages must be more than " + Reason.millimetres(NARROWEST_OVERLAP)
+                            + ", so that the crosses in it have room, and at most " + Reason.millimetres(widestOverlap),
+                    Where.UNKNOWN));
         }
     }
 

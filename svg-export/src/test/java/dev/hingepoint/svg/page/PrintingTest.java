@@ -57,6 +57,15 @@ class PrintingTest {
         assertThrows(Refusal.class, () -> Paper.named("foolscap"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"-1, 10", "25, 10", "NaN, 10", "10, 6", "10, -3", "10, 300", "10, NaN"})
+    void marginsAndOverlapsThatLeaveNoRoomAreRefused(double margin, double overlap) {
+        Paper paper = Paper.named("a4");
+        Refusal refusal = assertThrows(Refusal.class, () -> new PrintOptions(paper, margin, overlap, "", ""));
+        assertTrue(refusal.getMessage().matches("(a margin|the overlap).* mm.*"), refusal.getMessage());
+        assertEquals(1, refusal.getMessage().lines().count());
+    }
+
     /** Reassembled by the pages' places, every line of the sheet is there again, and no line that is not the sheet's or a mark. */
     @ParameterizedTest
     @ValueSource(strings = {"a4", "letter", "a3"})
