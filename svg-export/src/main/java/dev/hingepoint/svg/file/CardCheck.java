@@ -10,11 +10,9 @@ import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Whether a card and the drawing beside it speak of the same sizes, pieces and edges: a name misspelt would else be passed over in silence. */
@@ -22,28 +20,44 @@ final class CardCheck {
     /** What an allowance may be for besides an edge. */
     private static final Set<String> GENERAL = Set.of("default", "hem");
 
-    private final Pattern pattern;
     private final String file;
+    private final Card card;
+
+    /** Those that what the card says of every size holds for; an altered size that is put together in its own way has that from us. */
+    private final List<Piece> pieces;
 
     private CardCheck(Pattern pattern, String file) {
-        this.pattern = pattern;
         this.file = file;
+        this.card = pattern.card();
+        boolean hasOwn = card.altered().flatMap(Card.Altered::construction).isPresent();
+        this.pieces = pattern.nest().stream()
+                .filter(piece -> !(hasOwn && isAltered(piece)))
+                .toList();
     }
 
     /** @throws Refusal in the card's name, saying what is there */
     static void check(Pattern pattern, String file) {
-        new CardCheck(pattern, file).check(pattern.card());
+        new CardCheck(pattern, file).check(pattern);
     }
 
-    private void check(Card card) {
+    private void check(Pattern pattern) {
         if (!card.baseSize().isEmpty() && !pattern.hasSize(card.baseSize())) {
             throw missing("base size", "size", card.baseSize(), pattern.sizes());
+        }
+        if (pieces.isEmpty()) {
+            return;
         }
         card.seams().forEach(this::seam);
         card.allowances().byName().keySet().stream()
                 .filter(name -> !GENERAL.contains(name))
                 .forEach(this::allowance);
         card.openings().forEach(this::opening);
+    }
+
+    private boolean isAltered(Piece piece) {
+        return card.altered()
+                .filter(altered -> altered.size().equals(piece.size()))
+                .isPresent();
     }
 
     private void seam(Seam seam) {
@@ -61,8 +75,8 @@ final class CardCheck {
     private void allowance(String name) {
         if (name.contains("/")) {
             edges("allowances", EdgeRef.parse(name));
-        } else if (pattern.nest().stream().noneMatch(piece -> piece.hasEdge(name))) {
-            throw missing("allowances", "edge", name, edgeNames(piece -> true));
+        } else if (pieces.stream().noneMatch(piece -> piece.hasEdge(name))) {
+            throw missing("allowances", "edge", name, edgeNames(pieces));
         }
     }
 
@@ -79,11 +93,8 @@ final class CardCheck {
             }
             double most = piece.sewnLength(edge);
             // an opening all along an edge stays as the card says where an alteration has shortened that edge
-            boolean isAltered = pattern.card()
-                    .altered()
-                    .filter(altered -> altered.size().equals(piece.size()))
-                    .isPresent();
-            if (!isAltered && !(opening.length().mm() > 0 && opening.length().mm() <= most)) {
+            if (!isAltered(piece)
+                    && !(opening.length().mm() > 0 && opening.length().mm() <= most)) {
                 throw refusal(
                         "openings",
                         opening.edge() + " cannot be open for " + opening.length() + ", since it is "
@@ -94,37 +105,32 @@ final class CardCheck {
 
     /** The pieces, in any size, that have the edge. */
     private List<Piece> edges(String where, EdgeRef edge) {
-        List<Piece> pieces = pattern.nest().stream()
+        List<Piece> named = pieces.stream()
                 .filter(piece -> piece.name().equals(edge.piece()))
                 .toList();
-        if (pieces.isEmpty()) {
+        if (named.isEmpty()) {
             throw missing(
                     where,
                     "piece",
                     edge.piece(),
-                    pattern.nest().stream().map(Piece::name).toList());
+                    pieces.stream().map(Piece::name).toList());
         }
         List<Piece> having =
-                pieces.stream().filter(piece -> piece.hasEdge(edge.edge())).toList();
+                named.stream().filter(piece -> piece.hasEdge(edge.edge())).toList();
         if (having.isEmpty()) {
-            throw missing(
-                    where + ": " + edge.piece(),
-                    "edge",
-                    edge.edge(),
-                    edgeNames(piece -> piece.name().equals(edge.piece())));
+            throw missing(where + ": " + edge.piece(), "edge", edge.edge(), edgeNames(named));
         }
         return having;
     }
 
-    private List<String> edgeNames(Predicate<Piece> which) {
-        return pattern.nest().stream()
-                .filter(which)
+    private static List<String> edgeNames(List<Piece> pieces) {
+        return pieces.stream()
                 .flatMap(piece -> piece.edges().stream())
                 .map(Edge::name)
                 .toList();
     }
 
-    private Refusal missing(String where, String kind, String name, Collection<String> there) {
+    private Refusal missing(String where, String kind, String name, List<String> there) {
         List<String> each = there.stream().distinct().toList();
         return refusal(
                 where,
