@@ -10,7 +10,6 @@ import dev.hingepoint.move.Cut;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
-import dev.hingepoint.pattern.LevelFrame;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import java.util.ArrayList;
@@ -158,10 +157,9 @@ final class BustLines {
         return sides.moving(Place.corner(hem, CENTRE_FRONT), strip);
     }
 
-    /** How far in mm the paper opens at a level. */
+    /** How far in mm the paper opens at a level, across the grain. */
     double opens(String level, double spread) {
-        LevelFrame frame = front.levelFrame(level);
-        return cut(spread).opens(withoutDart(), frame.path(), frame.outwards());
+        return cut(spread).opens(withoutDart(), front.levelFrame(level).path(), outwards);
     }
 
     /** Line a: from the apex to the hem, parallel to the grain; along the middle of a dart that lies on it. */

@@ -32,6 +32,9 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
     /** A gap is measured between points so many mm on either side of the slash. */
     private static final double BESIDE = Tolerance.LAST_DECIMAL;
 
+    /** Slashes that meet cross a line within so many mm. */
+    private static final double ONE_PLACE = Tolerance.FLATTENING;
+
     /**
      * How the part that holds a place of the outline moves.
      *
@@ -75,18 +78,19 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
      */
     public double opens(Piece piece, Path line, Vector across) {
         PaperMap map = on(piece).map();
+        List<Double> crossings = crossings(line);
         double opened = 0;
-        double last = Double.NEGATIVE_INFINITY;
-        for (double along : crossings(line)) {
-            if (along - last > 2 * BESIDE && along > BESIDE && line.length() - along > BESIDE) {
-                Point before = line.at(along - BESIDE);
-                Point after = line.at(along + BESIDE);
-                opened += map.of(after)
-                        .minus(map.of(before))
-                        .minus(after.minus(before))
-                        .dot(across);
+        for (int i = 0; i < crossings.size(); i++) {
+            double from = crossings.get(i) - BESIDE;
+            while (i + 1 < crossings.size() && crossings.get(i + 1) - crossings.get(i) <= ONE_PLACE) {
+                i++;
             }
-            last = along;
+            double to = crossings.get(i) + BESIDE;
+            if (from > 0 && to < line.length()) {
+                Point before = line.at(from);
+                Point after = line.at(to);
+                opened += map.of(after).minus(map.of(before)).minus(after.minus(before)).dot(across);
+            }
         }
         return opened;
     }

@@ -231,6 +231,20 @@ class FullBustTest {
         assertEquals(spread, grown, 3, "the girth that is reported");
     }
 
+    /** The bust level that a first spread left has a step, and lies turned on the upper side part: a second one opens it all the same. */
+    @Property(seed = "119", tries = 40)
+    void inTwoGoes(@ForAll("shapes") Shape shape, @ForAll @DoubleRange(min = 5, max = 12) double spread) {
+        Assume.that(!shape.bustDart());
+        Draft before = TestPatterns.dress(shape).in("40");
+        Draft once = Catalogue.alter(before, request("spread", spread + " mm")).draft();
+        Draft twice = Catalogue.alter(once, request("spread", spread + " mm")).draft();
+        assertEquals(paperAtBust(once.piece("front")) + spread, paperAtBust(twice.piece("front")), 0.5);
+        assertEquals(
+                before.piece("front").width("hip") + 2 * spread,
+                twice.piece("front").width("hip"),
+                0.2);
+    }
+
     /** A waist dart drawn up to the apex, or past it, goes with the cut as any other. */
     @Property(seed = "118", tries = 60)
     void aWaistDartMayReachTheApex(
