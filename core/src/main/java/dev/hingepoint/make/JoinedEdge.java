@@ -43,11 +43,13 @@ final class JoinedEdge {
         }
     }
 
+    private final String title;
     private final String edge;
     private final List<Part> parts;
     private final boolean closed;
 
-    private JoinedEdge(String edge, List<Part> parts, boolean closed) {
+    private JoinedEdge(String title, String edge, List<Part> parts, boolean closed) {
+        this.title = title;
         this.edge = edge;
         this.parts = List.copyOf(parts);
         this.closed = closed;
@@ -80,7 +82,9 @@ final class JoinedEdge {
             throw new Refusal(new Reason.Missing(
                     "which " + edge + " is meant? write edge: " + String.join(", or edge: ", all), Where.UNKNOWN));
         }
-        return meant.get(0);
+        JoinedEdge run = meant.get(0);
+        String title = ref.map(own -> own.piece() + " " + edge).orElse(edge);
+        return new JoinedEdge(title, edge, run.parts, run.closed);
     }
 
     private static JoinedEdge through(Draft draft, String edge, Piece any) {
@@ -101,8 +105,8 @@ final class JoinedEdge {
                         .min(Comparator.comparingInt(JoinedEdge::inOrderOfSewing))
                         .orElseThrow()
                 : entry;
-        JoinedEdge run = new JoinedEdge(edge, laid(draft, edge, start), closed);
-        return run.beginsAtBack() ? new JoinedEdge(edge, laid(draft, edge, run.lastExit()), closed) : run;
+        JoinedEdge run = new JoinedEdge(edge, edge, laid(draft, edge, start), closed);
+        return run.beginsAtBack() ? new JoinedEdge(edge, edge, laid(draft, edge, run.lastExit()), closed) : run;
     }
 
     private static int inOrderOfSewing(EdgeRef entry) {
@@ -183,6 +187,11 @@ final class JoinedEdge {
     /** Square to a seam, on the side on which the paper lies. */
     private static Vector towards(Vector seam, Vector paper) {
         return seam.left().dot(paper) > 0 ? seam.left() : seam.right();
+    }
+
+    /** What is made for it is named after this: the edge, with its piece where only that one is meant. */
+    String title() {
+        return title;
     }
 
     String edge() {

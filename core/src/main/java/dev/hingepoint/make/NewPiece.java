@@ -10,8 +10,11 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Grain;
+import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.SewnEdge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,6 +29,7 @@ final class NewPiece {
     /** It keeps so many mm from the outline, where there is room. */
     private static final double CLEAR = 8;
 
+    private static final double NOTCH = 6;
     private static final double BETWEEN = 40;
     private static final int TRIES = 40;
 
@@ -37,6 +41,27 @@ final class NewPiece {
             throw new Refusal(new Reason.Unsound("there is such a piece already", piece.where()));
         });
         return name;
+    }
+
+    /** The piece with another kind of edge. */
+    static Piece withKind(Piece piece, String edge, Edge.Kind kind) {
+        return piece.with(
+                piece.edges().stream()
+                        .map(old -> old.name().equals(edge) ? new Edge(edge, kind, old.path()) : old)
+                        .toList(),
+                piece.marks());
+    }
+
+    /** A notch on an edge, so many mm of sewn length from its end at a neighbour. */
+    static Notch notch(Piece piece, String name, String edge, String neighbour, double sewn) {
+        SewnEdge side = piece.sewn(edge);
+        Path drawn = piece.edge(edge).path();
+        boolean asDrawn = piece.before(edge).name().equals(neighbour);
+        Position at = side.positionAt(asDrawn ? sewn : side.length() - sewn);
+        Vector inwards = piece.isClockwise()
+                ? drawn.tangent(at).right()
+                : drawn.tangent(at).left();
+        return new Notch(name, 1, new Line(drawn.at(at), drawn.at(at).plus(inwards.times(NOTCH))));
     }
 
     /** A grainline along {@code down}: the longest that keeps clear of the outline. */

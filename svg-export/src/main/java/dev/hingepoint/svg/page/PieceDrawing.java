@@ -34,6 +34,8 @@ final class PieceDrawing {
     private static final double BESIDE = 1.3;
 
     private static final double[] LABEL_SIZES = {5.5, 4.8, 4.2, 3.6, 3, 2.5, 2};
+    private static final double[] COLUMN_SIZES = {3, 2.5, 2};
+    private static final int MOST_COLUMNS = 6;
     private static final double LINE_SPACING = 1.3;
     private static final double SEARCH_STEP = 6;
 
@@ -159,13 +161,16 @@ final class PieceDrawing {
 
     /** The label: as large as fits, as near to the middle of the piece as there is room; on its side where it must. */
     private void label(List<String> lines) {
-        for (double size : LABEL_SIZES) {
-            for (double angle : new double[] {0, -StrictMath.PI / 2}) {
-                var placed =
-                        free.place(positions(piece.outline().bounds().centre()).map(at -> set(lines, at, size, angle)));
-                if (placed.isPresent()) {
-                    texts.addAll(placed.get());
-                    return;
+        for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
+            for (double size : columns == 1 ? LABEL_SIZES : COLUMN_SIZES) {
+                for (double angle : new double[] {0, -StrictMath.PI / 2}) {
+                    int count = columns;
+                    var placed = free.place(positions(piece.outline().bounds().centre())
+                            .map(at -> columns(lines, count, at, size, angle)));
+                    if (placed.isPresent()) {
+                        texts.addAll(placed.get());
+                        return;
+                    }
                 }
             }
         }
@@ -174,9 +179,36 @@ final class PieceDrawing {
                 .ifPresent(texts::addAll);
     }
 
-    private static List<Text> set(List<String> lines, Point centre, double size, double angle) {
+    /** Beside one another, for a strip that is too low for all lines below one another. */
+    private static List<Text> columns(List<String> lines, int count, Point centre, double size, double angle) {
+        int rows = (lines.size() + count - 1) / count;
+        List<List<String>> columns = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i += rows) {
+            columns.add(lines.subList(i, Math.min(lines.size(), i + rows)));
+        }
+        double between = 2 * size;
         double width =
-                lines.stream().mapToDouble(line -> Type.width(line, size)).max().orElse(0);
+                columns.stream().mapToDouble(column -> width(column, size)).sum() + between * (columns.size() - 1);
+        Vector along = Vector.ofAngle(angle);
+        double from = -width / 2;
+        List<Text> all = new ArrayList<>();
+        for (List<String> column : columns) {
+            double own = width(column, size);
+            double up = (rows - column.size()) * size * LINE_SPACING / 2;
+            Point middle =
+                    centre.plus(along.times(from + own / 2)).plus(along.left().times(up));
+            all.addAll(set(column, middle, size, angle));
+            from += own + between;
+        }
+        return all;
+    }
+
+    private static double width(List<String> lines, double size) {
+        return lines.stream().mapToDouble(line -> Type.width(line, size)).max().orElse(0);
+    }
+
+    private static List<Text> set(List<String> lines, Point centre, double size, double angle) {
+        double width = width(lines, size);
         Vector along = Vector.ofAngle(angle);
         Vector down = along.right();
         Point first =
