@@ -5,7 +5,9 @@ import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Length;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.TopologyException;
 
 /** All alterations, by the name they are ordered by. */
@@ -18,7 +20,8 @@ public final class Catalogue {
             CentreFullness.fullSeat(),
             CentreFullness.flatSeat(),
             CentreFullness.largeAbdomen(),
-            new SwayBack());
+            new SwayBack(),
+            new Hem());
 
     private Catalogue() {}
 
@@ -44,7 +47,12 @@ public final class Catalogue {
      * @throws Refusal where the order cannot be done, or a law would break
      */
     public static Altered alter(Draft draft, AlterationRequest request) {
-        return checked(draft, named(request.name()), Options.of(request));
+        return alter(draft, request, Map.of());
+    }
+
+    /** The same for a body of which measurements are known. */
+    public static Altered alter(Draft draft, AlterationRequest request, Map<String, Length> body) {
+        return checked(draft, named(request.name()), Options.of(request, body));
     }
 
     /** The same for an alteration of your own. */

@@ -29,8 +29,8 @@ import java.util.Optional;
  */
 public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
     /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back last. */
-    private static final List<String> USUAL =
-            List.of("lengthen", "full bust", "hip blend", "full seat", "flat seat", "large abdomen", "sway back");
+    private static final List<String> USUAL = List.of(
+            "lengthen", "full bust", "hip blend", "full seat", "flat seat", "large abdomen", "sway back", "hem");
 
     private static final List<String> BLENDED = List.of("waist", "hip");
 
@@ -55,7 +55,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
         List<Step> steps = new ArrayList<>();
         List<String> notes = new ArrayList<>(orderNote(order));
         for (AlterationRequest request : order.alterations()) {
-            Altered altered = Catalogue.alter(draft, request);
+            Altered altered = Catalogue.alter(draft, request, order.body());
             entries.add(altered.entry(request.name(), draft));
             steps.addAll(altered.steps());
             altered.notes().forEach(note -> notes.add(request.name() + ": " + note));

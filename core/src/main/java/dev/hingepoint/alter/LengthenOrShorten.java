@@ -11,7 +11,6 @@ import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
-import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -69,7 +68,11 @@ final class LengthenOrShorten implements Alteration {
         }
         List<LengthLine> lines = lines(draft, options);
         List<LengthChange> changes = changes(lines, isLonger ? amount : -amount, options);
-        requireCompany(draft, changes);
+        List<EdgeRef> edges = changes.stream()
+                .flatMap(change -> change.edges().stream()
+                        .map(edge -> new EdgeRef(change.line().piece().name(), edge)))
+                .toList();
+        SewnTogether.requireBothSides(draft, edges, name());
         Draft changed = draft;
         List<Step> steps = new ArrayList<>();
         List<Law> laws = new ArrayList<>();
@@ -79,7 +82,11 @@ final class LengthenOrShorten implements Alteration {
             steps.addAll(paper.steps());
             laws.addAll(change.laws());
         }
-        laws.addAll(seamLaws(draft, changes));
+        laws.addAll(SewnTogether.keepDifference(draft, edges, SEAMS));
+        List<String> names = edges.stream().map(EdgeRef::piece).toList();
+        draft.pieces().stream()
+                .filter(piece -> !names.contains(piece.name()))
+                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
         Map<String, Object> amounts = new LinkedHashMap<>();
         amounts.put("by", amount);
         amounts.put(options.has("above") ? "above" : "at", place(options));
@@ -200,58 +207,5 @@ final class LengthenOrShorten implements Alteration {
                         Math.min(reach, below - part),
                         told(options)))
                 .toList();
-    }
-
-    /** Whatever is sewn to an edge that changes must change with it. */
-    private void requireCompany(Draft draft, List<LengthChange> changes) {
-        List<EdgeRef> changed = changes.stream()
-                .flatMap(change -> change.edges().stream()
-                        .map(edge -> new EdgeRef(change.line().piece().name(), edge)))
-                .toList();
-        for (Seam seam : draft.seams()) {
-            boolean join = seam.join().stream().anyMatch(changed::contains);
-            boolean to = seam.to().stream().anyMatch(changed::contains);
-            if (join != to) {
-                throw new Refusal(new Reason.Unsound(
-                        "to " + name() + " only one side of the seam " + seam
-                                + " leaves it not matching; draw the level or line on "
-                                + Seam.nameOf(join ? seam.to() : seam.join())
-                                + " too, or choose a place that is clear of it",
-                        Where.UNKNOWN.size(draft.size())));
-            }
-        }
-    }
-
-    private static List<Law> seamLaws(Draft draft, List<LengthChange> changes) {
-        List<String> names =
-                changes.stream().map(change -> change.line().piece().name()).toList();
-        List<Law> laws = new ArrayList<>();
-        for (Seam seam : draft.seams()) {
-            if (seam.join().stream().map(EdgeRef::piece).anyMatch(names::contains)
-                    && seam.to().stream().map(EdgeRef::piece).anyMatch(names::contains)) {
-                laws.add(keepsDifference(seam));
-            }
-        }
-        draft.pieces().stream()
-                .filter(piece -> !names.contains(piece.name()))
-                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
-        return laws;
-    }
-
-    private static Law keepsDifference(Seam seam) {
-        return new Law(
-                "keeps the difference in length between " + Seam.nameOf(seam.join()) + " and " + Seam.nameOf(seam.to()),
-                Where.UNKNOWN,
-                (before, after) -> difference(before, seam),
-                (before, after) -> difference(after, seam),
-                SEAMS);
-    }
-
-    private static double difference(Draft draft, Seam seam) {
-        return sewn(draft, seam.join()) - sewn(draft, seam.to());
-    }
-
-    private static double sewn(Draft draft, List<EdgeRef> side) {
-        return side.stream().mapToDouble(draft::sewnLength).sum();
     }
 }

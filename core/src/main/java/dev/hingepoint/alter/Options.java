@@ -4,6 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
 import java.util.Arrays;
@@ -15,14 +16,27 @@ import java.util.Optional;
 public final class Options {
     private final String alteration;
     private final Map<String, Object> written;
+    private final Map<String, Length> body;
 
-    private Options(String alteration, Map<String, Object> written) {
+    private Options(String alteration, Map<String, Object> written, Map<String, Length> body) {
         this.alteration = alteration;
         this.written = written;
+        this.body = body;
     }
 
     public static Options of(AlterationRequest request) {
-        return new Options(request.name(), request.options());
+        return of(request, Map.of());
+    }
+
+    /** @param body the measurements of the body that is to be fitted, by name, as far as they are known */
+    public static Options of(AlterationRequest request, Map<String, Length> body) {
+        return new Options(request.name(), request.options(), Map.copyOf(body));
+    }
+
+    /** A measurement of the body: of the one that is to be fitted, else of the one that the size is drafted for. */
+    public Optional<Length> body(Draft draft, String measure) {
+        return Optional.ofNullable(body.get(measure))
+                .or(() -> draft.pattern().card().bodyChart().body(draft.size()).map(charted -> charted.get(measure)));
     }
 
     /** @throws Refusal for an option that the alteration does not know */

@@ -1,7 +1,9 @@
 package dev.hingepoint.alter;
 
 import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Length;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -9,9 +11,16 @@ import java.util.Optional;
  *
  * @param front the name of a second front, where that one is sewn
  * @param alterations in the order in which they are done
+ * @param body the measurements of the body that is to be fitted, by name; empty where none is named
  */
-public record Order(String size, Optional<String> front, List<AlterationRequest> alterations) {
+public record Order(
+        String size, Optional<String> front, List<AlterationRequest> alterations, Map<String, Length> body) {
     public Order {
         alterations = List.copyOf(alterations);
+        body = Map.copyOf(body);
+    }
+
+    public Order(String size, Optional<String> front, List<AlterationRequest> alterations) {
+        this(size, front, alterations, Map.of());
     }
 }

@@ -242,6 +242,29 @@ public final class Path {
         return reversed().withStart(end).reversed();
     }
 
+    /** The same path, arriving at its end along another direction: the last handle keeps its length and turns, and nothing else. */
+    public Path withEndTangent(Vector direction) {
+        if (Math.abs(endTangent().angleTo(direction)) <= Tolerance.LENGTH) {
+            return this;
+        }
+        List<Segment> changed = new ArrayList<>(segments);
+        Cubic last = Refit.asCubic(last());
+        double handle = last.endHandle().distanceTo(last.end());
+        changed.set(
+                segments.size() - 1,
+                new Cubic(
+                        last.start(),
+                        last.startHandle(),
+                        last.end().minus(direction.unit().times(handle)),
+                        last.end()));
+        return new Path(changed);
+    }
+
+    /** The same path, leaving its start along another direction: the first handle keeps its length and turns, and nothing else. */
+    public Path withStartTangent(Vector direction) {
+        return reversed().withEndTangent(direction.negated()).reversed();
+    }
+
     /**
      * The same path, cut off or its end run on along its own direction until it is {@code length} mm long, within {@link
      * Tolerance#LENGTH}. Where it runs on, only its last {@link #RUN_ON} mm, or twice the change, are drawn anew.

@@ -3,7 +3,7 @@ package dev.hingepoint.move;
 import dev.hingepoint.pattern.Piece;
 
 /** One thing done to one piece of paper: a value, which changes nothing until it is laid on a piece. */
-public sealed interface Move permits Cut, Redraw {
+public sealed interface Move permits Cut, Redraw, Trim {
     /**
      * Does it.
      *

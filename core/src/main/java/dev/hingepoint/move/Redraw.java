@@ -42,7 +42,12 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
      * @param from where the stretch begins on the edge's path
      * @param to where it ends
      */
-    public record Stretch(String edge, Position from, Position to, Path course) {}
+    public record Stretch(String edge, Position from, Position to, Path course) {
+        /** Nothing old is left out: the course is put in at an end of the edge. */
+        private boolean isRunOn() {
+            return from.equals(to);
+        }
+    }
 
     public Redraw {
         stretches = List.copyOf(stretches);
@@ -168,6 +173,17 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         return between(caption, from, to, course);
     }
 
+    /** An edge runs on straight by so many mm at its end at a neighbour, which must be redrawn to meet it; what stands on the edge stays. */
+    public static Redraw runOn(String caption, Piece piece, String edge, String neighbour, double mm) {
+        Path old = piece.edge(edge).path();
+        boolean atEnd = piece.after(edge).name().equals(neighbour);
+        Path outwards = piece.from(edge, neighbour).reversed();
+        Path more = Path.through(
+                outwards.end(), outwards.end().plus(outwards.endTangent().times(mm)));
+        Position end = atEnd ? old.endPosition() : old.startPosition();
+        return new Redraw(caption, List.of(new Stretch(edge, end, end, atEnd ? more : more.reversed())));
+    }
+
     /** The rule's reach in mm for the corner at a place inside an edge. */
     public static double reach(Piece piece, Spot corner) {
         return reach(piece, corner, corner);
@@ -200,6 +216,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
                 piece,
                 result,
                 stretches.stream()
+                        .filter(stretch -> !stretch.isRunOn())
                         .map(stretch -> piece.edge(stretch.edge()).path().part(stretch.from(), stretch.to()))
                         .toList(),
                 List.of(),
@@ -299,6 +316,9 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     }
 
     private static boolean isOn(Piece piece, Stretch stretch, Point point) {
+        if (stretch.isRunOn()) {
+            return false;
+        }
         Path old = piece.edge(stretch.edge()).path();
         if (old.hull().distanceTo(point) > Tolerance.JOINING) {
             return false;

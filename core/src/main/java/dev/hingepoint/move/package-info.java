@@ -1,6 +1,6 @@
 /**
  * The three things a fitter does to paper, and the only ways to change a piece: {@link dev.hingepoint.move.Cut} and move,
- * {@link dev.hingepoint.move.Redraw}, {@link dev.hingepoint.move.Divide}.
+ * {@link dev.hingepoint.move.Redraw}, {@link dev.hingepoint.move.Divide} (and {@link dev.hingepoint.move.Trim}, a division whose offcut is thrown away).
  *
  * <p>A move is a value. Laid on a piece it answers with the new piece, the {@link dev.hingepoint.move.PaperMap map of the
  * paper} and the {@link dev.hingepoint.move.Step} that a fitter would tell. Everything drawn on the paper moves with the part of

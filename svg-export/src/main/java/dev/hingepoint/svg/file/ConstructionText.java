@@ -74,15 +74,22 @@ final class ConstructionText {
         return byName;
     }
 
+    /** One opening of an edge, or a list of them: a zip from the neckline and a slit from the hem. */
     private static List<Opening> openings(Yaml openings) {
         List<Opening> list = new ArrayList<>();
         for (String edge : openings.keys()) {
-            Yaml opening = openings.map(edge).orElseThrow(() -> openings.refuse(edge + " says nothing"));
-            opening.knowing("from", "length");
-            list.add(new Opening(
-                    openings.inPlace(edge, () -> EdgeRef.parse(edge)),
-                    opening.requiredText("from", "neckline"),
-                    opening.length("length", Unit.MILLIMETRE).orElseThrow(() -> opening.refuse("length is missing"))));
+            EdgeRef ref = openings.inPlace(edge, () -> EdgeRef.parse(edge));
+            List<Yaml> each = openings.raw(edge).orElse("") instanceof List<?>
+                    ? openings.maps(edge)
+                    : List.of(openings.map(edge).orElseThrow(() -> openings.refuse(edge + " says nothing")));
+            for (Yaml opening : each) {
+                opening.knowing("from", "length");
+                list.add(new Opening(
+                        ref,
+                        opening.requiredText("from", "neckline"),
+                        opening.length("length", Unit.MILLIMETRE)
+                                .orElseThrow(() -> opening.refuse("length is missing"))));
+            }
         }
         return list;
     }
@@ -121,7 +128,11 @@ final class ConstructionText {
         }
         if (!construction.openings().equals(usual.openings())) {
             lines.add(construction.openings().isEmpty() ? "openings: {}" : "openings:");
-            construction.openings().forEach(opening -> lines.add("  " + opening(opening)));
+            construction.openings().stream()
+                    .map(Opening::edge)
+                    .distinct()
+                    .forEach(edge ->
+                            lines.add("  " + CardWriter.plain(edge.toString()) + ": " + openings(construction, edge)));
         }
         if (!construction.finishes().equals(usual.finishes())) {
             lines.add("finishes:");
@@ -156,9 +167,13 @@ final class ConstructionText {
         return names.size() == 1 ? names.get(0) : "[" + String.join(", ", names) + "]";
     }
 
-    private static String opening(Opening opening) {
-        return CardWriter.plain(opening.edge().toString()) + ": {from: " + CardWriter.plain(opening.from())
-                + ", length: " + millimetres(opening.length()) + "}";
+    private static String openings(Construction construction, EdgeRef edge) {
+        List<String> openings = construction.openings().stream()
+                .filter(opening -> opening.edge().equals(edge))
+                .map(opening -> "{from: " + CardWriter.plain(opening.from()) + ", length: "
+                        + millimetres(opening.length()) + "}")
+                .toList();
+        return openings.size() == 1 ? openings.get(0) : "[" + String.join(", ", openings) + "]";
     }
 
     static String millimetres(Length length) {

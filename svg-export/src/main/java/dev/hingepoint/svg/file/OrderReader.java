@@ -4,6 +4,7 @@ import dev.hingepoint.alter.Order;
 import dev.hingepoint.pattern.AlterationRequest;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /** Reads an order: which pattern, which size, which alterations in which order. */
 public final class OrderReader {
@@ -21,12 +22,17 @@ public final class OrderReader {
     public static ReadOrder read(Path file) {
         String name = file.getFileName().toString();
         Yaml root = Yaml.parse(name, WholeFiles.text(file));
-        root.knowing("form", "pattern", "size", "front", "alterations", "make");
+        root.knowing("form", "pattern", "size", "front", "body", "alterations", "make");
         Path card = WholeFiles.beside(file, root.requiredText("pattern", "larkfield.yaml"), root);
         Order order = new Order(
                 root.requiredText("size", "\"40\""),
                 root.text("front"),
-                root.maps("alterations").stream().map(AlterationText::read).toList());
+                root.maps("alterations").stream().map(AlterationText::read).toList(),
+                root.text("body")
+                        .map(body -> BodyReader.read(WholeFiles.beside(file, body, root))
+                                .body()
+                                .lengths())
+                        .orElse(Map.of()));
         List<AlterationRequest> make =
                 root.maps("make").stream().map(AlterationText::read).toList();
         // an order that means to alter nothing says so

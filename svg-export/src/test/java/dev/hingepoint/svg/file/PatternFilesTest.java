@@ -13,10 +13,12 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,6 +80,36 @@ class PatternFilesTest {
             }
         }
         assertEquals(PatternFiles.contents(again, "again"), PatternFiles.contents(pattern, "again"));
+    }
+
+    /** A zip from the neckline and a slit from the hem, in one seam. */
+    @Test
+    void anEdgeMayHaveTwoOpenings() {
+        Pattern pattern = tunic();
+        EdgeRef centreBack = new EdgeRef("back", "centre back");
+        List<Opening> openings = List.of(
+                new Opening(centreBack, "neckline", new Length(550)), new Opening(centreBack, "hem", new Length(200)));
+        Draft draft = pattern.in("40");
+        Draft slit = draft.with(draft.construction().withOpenings(openings));
+        PatternFiles.write(slit.pattern(), folder, "slit");
+        assertEquals(
+                openings,
+                PatternFiles.read(folder.resolve("slit.yaml"))
+                        .pattern()
+                        .in("40")
+                        .openings());
+    }
+
+    @Test
+    void anOrderMayNameTheBody() throws IOException {
+        Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
+        Files.writeString(folder.resolve("body.yaml"), "unit: cm\nwaist to knee: 58\n");
+        Path order = folder.resolve("order.yaml");
+        Files.writeString(
+                order, "pattern: tunic.yaml\nsize: \"40\"\nbody: body.yaml\nalterations:\n  - hem: {to: knee}\n");
+        assertEquals(
+                Map.of("waist to knee", new Length(580)),
+                OrderReader.read(order).order().body());
     }
 
     @Test

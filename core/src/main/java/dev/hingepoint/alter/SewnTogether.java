@@ -1,0 +1,58 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Seam;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Edges that change together because they are sewn together. */
+final class SewnTogether {
+    private SewnTogether() {}
+
+    /**
+     * Whatever is sewn to an edge that changes must change with it.
+     *
+     * @param verb what is done to them
+     * @throws Refusal naming the side that would be left behind
+     */
+    static void requireBothSides(Draft draft, List<EdgeRef> changed, String verb) {
+        for (Seam seam : draft.seams()) {
+            boolean join = seam.join().stream().anyMatch(changed::contains);
+            boolean to = seam.to().stream().anyMatch(changed::contains);
+            if (join != to) {
+                throw new Refusal(new Reason.Unsound(
+                        "to " + verb + " only one side of the seam " + seam + " leaves it not matching; "
+                                + Seam.nameOf(join ? seam.to() : seam.join()) + " must change too",
+                        Where.UNKNOWN.size(draft.size())));
+            }
+        }
+    }
+
+    /** The two sides of each seam among these edges differ in length as they did. */
+    static List<Law> keepDifference(Draft draft, List<EdgeRef> changed, double tolerance) {
+        return draft.seams().stream()
+                .filter(seam -> Stream.of(seam.join(), seam.to())
+                        .allMatch(side -> side.stream().anyMatch(changed::contains)))
+                .map(seam -> new Law(
+                        "keeps the difference in length between " + Seam.nameOf(seam.join()) + " and "
+                                + Seam.nameOf(seam.to()),
+                        Where.UNKNOWN,
+                        (before, after) -> difference(before, seam),
+                        (before, after) -> difference(after, seam),
+                        tolerance))
+                .toList();
+    }
+
+    private static double difference(Draft draft, Seam seam) {
+        return sewn(draft, seam.join()) - sewn(draft, seam.to());
+    }
+
+    private static double sewn(Draft draft, List<EdgeRef> side) {
+        return side.stream().mapToDouble(draft::sewnLength).sum();
+    }
+}
