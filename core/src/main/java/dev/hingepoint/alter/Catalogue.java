@@ -15,6 +15,10 @@ public final class Catalogue {
     private static final List<Alteration> ALL = List.of(
             LengthenOrShorten.lengthen(),
             LengthenOrShorten.shorten(),
+            ShoulderSlope.square(),
+            ShoulderSlope.sloping(),
+            ShoulderWidth.broad(),
+            ShoulderWidth.narrow(),
             new FullBust(),
             new HipBlend(),
             CentreFullness.fullSeat(),

@@ -30,7 +30,18 @@ import java.util.Optional;
 public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
     /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back last. */
     private static final List<String> USUAL = List.of(
-            "lengthen", "full bust", "hip blend", "full seat", "flat seat", "large abdomen", "sway back", "hem");
+            "lengthen",
+            "square shoulders",
+            "sloping shoulders",
+            "broad shoulders",
+            "narrow shoulders",
+            "full bust",
+            "hip blend",
+            "full seat",
+            "flat seat",
+            "large abdomen",
+            "sway back",
+            "hem");
 
     private static final List<String> BLENDED = List.of("waist", "hip");
 
@@ -104,7 +115,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
         return isUsual
                 ? List.of()
                 : List.of(
-                        "a fitter would go in another order: lengths, then shoulders, then bust, then waist and hip, then sway back; hem last");
+                        "a fitter would go in another order: lengths, then shoulders, then bust, then waist and hip, then sway back, then sleeve; hem last");
     }
 
     private static Card.Altered altered(Draft before, Draft after, Order order) {

@@ -78,6 +78,20 @@ public final class Options {
         return length(name).orElseThrow(() -> refuse("it needs an amount; write for example " + example));
     }
 
+    /**
+     * An amount in mm above nothing.
+     *
+     * @param otherwise what to order where it should go the other way
+     * @throws Refusal where it is not given, or is nothing or less
+     */
+    public double positive(String name, String example, String otherwise) {
+        double amount = requiredLength(name, example).mm();
+        if (!(amount > 0)) {
+            throw refuse(name + " must be more than 0 mm, as in " + example + "; for the other way " + otherwise);
+        }
+        return amount;
+    }
+
     public Optional<String> text(String name) {
         return raw(name).map(Object::toString);
     }

@@ -65,6 +65,30 @@ public final class Fairing {
                 new Cubic(corner, corner.plus(common.times(outHandle)), out.endHandle(), out.end()));
     }
 
+    /**
+     * A path whose end runs out in another direction, where its neighbour turned: the end stays, and over L = min(60 mm, 27/4 within / turn,
+     * distance to the next corner) its last handle keeps its length and turns. The path leaves its old course by 4/27 L turn. Derived.
+     *
+     * @param direction of travel at the end
+     * @param within how far in mm the path may leave its old course
+     */
+    public static Path turnedAtEnd(Path path, Vector direction, double within) {
+        double turn = Math.abs(path.endTangent().angleTo(direction));
+        if (turn < NO_BEND) {
+            return path;
+        }
+        double reach = Math.min(Math.min(LONGEST, within * 27 / 4 / turn), toCorner(path.reversed()));
+        double kept = path.length() - reach;
+        Cubic last = Refit.cubic(path.part(Math.max(0, kept), path.length()));
+        double handle = last.endHandle().distanceTo(last.end());
+        Path turned = Path.of(new Cubic(
+                last.start(),
+                last.startHandle(),
+                last.end().minus(direction.unit().times(handle)),
+                last.end()));
+        return kept <= Tolerance.COINCIDENT ? turned : path.part(0, kept).then(turned);
+    }
+
     private static Cubic ending(Cubic cubic, Point end) {
         return (Cubic) Path.of(cubic).withEnd(end).segments().get(0);
     }

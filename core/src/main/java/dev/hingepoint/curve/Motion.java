@@ -75,6 +75,13 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
                 xx, xy, yx, yy, to.x() - xx * from.x() - xy * from.y(), to.y() - yx * from.x() - yy * from.y());
     }
 
+    /** The turn and scaling about {@code fixed} that takes one point to another. */
+    public static Motion reaching(Point fixed, Point end, Point newEnd) {
+        Vector was = end.minus(fixed);
+        Vector is = newEnd.minus(fixed);
+        return between(fixed, was, was.left(), fixed, is, is.left());
+    }
+
     private static Motion fixing(Point origin, double xx, double xy, double yx, double yy) {
         return new Motion(
                 xx,

@@ -288,6 +288,39 @@ public final class Path {
         return path;
     }
 
+    /**
+     * The path whose start goes by {@code shift} and whose end stays: all between gives way by shift times 1 - smoothstep of the distance along
+     * it. Both ends keep their directions, and a smooth path stays smooth. Derived: each handle follows the tangent of that displacement
+     * at its joint.
+     */
+    public Path givingWay(Vector shift) {
+        double[] lengths = lengthsTravelled();
+        List<Segment> moved = new ArrayList<>();
+        for (int i = 0; i < segments.size(); i++) {
+            Cubic old = Refit.asCubic(segments.get(i));
+            double from = lengths[i] / length();
+            double to = lengths[i + 1] / length();
+            double startHandle = old.start().distanceTo(old.startHandle()) / length();
+            double endHandle = old.end().distanceTo(old.endHandle()) / length();
+            Cubic cubic = new Cubic(
+                    old.start().plus(shift.times(yielding(from))),
+                    old.startHandle().plus(shift.times(yielding(from) + yieldingSlope(from) * startHandle)),
+                    old.endHandle().plus(shift.times(yielding(to) - yieldingSlope(to) * endHandle)),
+                    old.end().plus(shift.times(yielding(to))));
+            moved.add(cubic.isStraight(Tolerance.COINCIDENT) ? new Line(cubic.start(), cubic.end()) : cubic);
+        }
+        return new Path(moved);
+    }
+
+    /** 1 - smoothstep: 1 at the start, 0 at the end, level at both. */
+    private static double yielding(double fraction) {
+        return 1 - fraction * fraction * (3 - 2 * fraction);
+    }
+
+    private static double yieldingSlope(double fraction) {
+        return -6 * fraction * (1 - fraction);
+    }
+
     /** The place on the path nearest to {@code point}: the first where several are equally near. */
     public Position nearest(Point point) {
         Position best = startPosition();

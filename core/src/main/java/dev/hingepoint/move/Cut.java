@@ -89,7 +89,10 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
             if (from > 0 && to < line.length()) {
                 Point before = line.at(from);
                 Point after = line.at(to);
-                opened += map.of(after).minus(map.of(before)).minus(after.minus(before)).dot(across);
+                opened += map.of(after)
+                        .minus(map.of(before))
+                        .minus(after.minus(before))
+                        .dot(across);
             }
         }
         return opened;

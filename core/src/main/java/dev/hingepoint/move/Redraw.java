@@ -28,7 +28,7 @@ import java.util.stream.IntStream;
 
 /**
  * Redraw: replace stretches of edges by other courses. The paper inside stays as it is; what stands on a redrawn stretch (notches, the
- * ends of darts) keeps its fraction of the stretch, and levels and lines that end there are drawn out, or cut off, along themselves.
+ * ends of darts) stays where the new course passes through it, and else keeps its fraction of the stretch; levels and lines that end there are drawn out, or cut off, along themselves.
  *
  * @param stretches those of one edge do not overlap
  */
@@ -80,6 +80,17 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
             alike++;
         }
         return alike;
+    }
+
+    /** The first {@code upTo} mm of an edge, from the end where it meets {@code from}, take a new course, given from that end. */
+    public static Redraw end(String caption, Piece piece, String edge, String from, double upTo, Path course) {
+        Path old = piece.edge(edge).path();
+        boolean asDrawn = piece.before(edge).name().equals(from);
+        double length = old.length();
+        Stretch stretch = asDrawn
+                ? new Stretch(edge, old.startPosition(), old.positionAt(upTo), course)
+                : new Stretch(edge, old.positionAt(length - upTo), old.endPosition(), course.reversed());
+        return new Redraw(caption, List.of(stretch));
     }
 
     /** The stretch between two places of one edge takes a new course, given in the direction in which the edge is drawn. */
@@ -304,6 +315,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         return stretches.stream()
                 .filter(stretch -> isOn(piece, stretch, point))
                 .findFirst()
+                .filter(stretch -> stretch.course().distanceTo(point) > Tolerance.COINCIDENT)
                 .map(stretch -> {
                     Path old = piece.edge(stretch.edge()).path();
                     double from = old.distanceAlong(stretch.from());

@@ -64,4 +64,21 @@ class FairingTest {
         Path backward = Fairing.corner(after(bend, 20).reversed(), before(20).reversed());
         assertTrue(forward.isCloseTo(backward.reversed(), 1e-9));
     }
+
+    /** Derived: an end handle of a third of L that turns moves its curve by 4/27 L times the turn at most. */
+    @Property(seed = "35")
+    void anEndThatTurnsLeavesItsCourseByNoMoreThanItMay(@ForAll @DoubleRange(min = -0.4, max = 0.4) double turn) {
+        Path straight = before(300);
+        Path turned = Fairing.turnedAtEnd(straight, Vector.ofAngle(turn), 0.25);
+        assertEquals(straight.start(), turned.start());
+        assertEquals(straight.end(), turned.end());
+        assertEquals(0, turned.endTangent().angleTo(Vector.ofAngle(turn)), 1e-9);
+        assertEquals(0, turned.corners(1e-9).size());
+        double off = turned.flatten(0.001).stream()
+                .mapToDouble(point -> Math.abs(point.y() - CORNER.y()))
+                .max()
+                .orElseThrow();
+        assertTrue(off <= 0.25 && (Math.abs(turn) < 0.05 || off > 0.2), "off by " + off);
+        assertEquals(straight, Fairing.turnedAtEnd(straight, new Vector(1, 0), 0.25));
+    }
 }

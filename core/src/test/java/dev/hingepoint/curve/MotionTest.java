@@ -83,4 +83,11 @@ class MotionTest {
         assertEquals(0, motion.of(new Point(11, 20)).distanceTo(new Point(5, 8)), 1e-12);
         assertEquals(0, motion.of(new Point(10, 21)).distanceTo(new Point(2, 6)), 1e-12);
     }
+
+    @Test
+    void aTurnAndScalingTakesOnePointToAnother() {
+        Motion reaching = Motion.reaching(new Point(10, 10), new Point(20, 10), new Point(10, 30));
+        assertEquals(0, reaching.of(new Point(20, 10)).distanceTo(new Point(10, 30)), 1e-12);
+        assertEquals(0, reaching.of(new Point(10, 20)).distanceTo(new Point(-10, 10)), 1e-12);
+    }
 }

@@ -136,4 +136,27 @@ class PathTest {
         }
         assertTrue(changed.corners(1e-6).isEmpty());
     }
+
+    /** Derived: a line drawn at even speed gives way by 1 - smoothstep; a smooth path stays smooth and keeps its directions at both ends. */
+    @Property(seed = "13")
+    void aPathGivesWayToAStartThatMoved(
+            @ForAll @DoubleRange(min = -15, max = 15) double across,
+            @ForAll @DoubleRange(min = -15, max = 15) double down) {
+        Vector shift = new Vector(across, down);
+        Path line = Path.through(new Point(0, 0), new Point(0, 120));
+        Path moved = line.givingWay(shift);
+        for (double t = 0; t <= 1; t += 0.125) {
+            Point expected = new Point(0, 120 * t).plus(shift.times(1 - t * t * (3 - 2 * t)));
+            Segment only = moved.segments().get(0);
+            assertEquals(0, only instanceof Line ? 0 : only.at(t).distanceTo(expected), 1e-9);
+        }
+        Cubic whole = new Cubic(new Point(0, 0), new Point(-10, 50), new Point(20, 90), new Point(70, 95));
+        Path curve = Path.of(whole.part(0, 0.3), whole.part(0.3, 0.55), whole.part(0.55, 1));
+        Path given = curve.givingWay(shift);
+        assertEquals(0, given.start().distanceTo(curve.start().plus(shift)), 1e-12);
+        assertEquals(curve.end(), given.end());
+        assertEquals(0, given.startTangent().angleTo(curve.startTangent()), 1e-12);
+        assertEquals(0, given.endTangent().angleTo(curve.endTangent()), 1e-12);
+        assertEquals(0, given.corners(1e-9).size());
+    }
 }

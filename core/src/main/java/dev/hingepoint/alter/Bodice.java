@@ -1,0 +1,222 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Fairing;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Position;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import dev.hingepoint.pattern.SewnEdge;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** What front and back have in common round the arm: shoulder, armhole and side seam, for recipes that move them together. */
+final class Bodice {
+    static final String NECKLINE = "neckline";
+    static final String SHOULDER = "shoulder";
+    static final String ARMHOLE = "armhole";
+    static final String SIDE_SEAM = "side seam";
+
+    /** A side seam gives way to a moved underarm over so many mm, or down to the bust level. */
+    private static final double GIVES_WAY_OVER = 60;
+
+    /** Over less than this a side seam cannot give way without a bump. */
+    private static final double LEAST_WAY = 30;
+
+    /** Where the shoulder turned, an armhole may leave its old course by so many mm, and a neckline, which is to stay, by less. */
+    private static final double ARMHOLE_WITHIN = 0.4;
+
+    private static final double NECKLINE_WITHIN = 0.25;
+
+    private Bodice() {}
+
+    /**
+     * The pieces with shoulder, armhole and side seam.
+     *
+     * @throws Refusal where there are none, or other pieces have a part of the armhole
+     */
+    static List<Piece> pieces(Draft draft, String alteration) {
+        List<Piece> pieces = draft.piecesWithEdges(SHOULDER, ARMHOLE, SIDE_SEAM);
+        if (pieces.isEmpty()) {
+            throw new Refusal(new Reason.Missing(
+                    alteration + " needs pieces with the edges shoulder, armhole and side seam",
+                    Where.UNKNOWN.size(draft.size())));
+        }
+        draft.piecesWithEdges(ARMHOLE).stream()
+                .filter(piece -> !pieces.contains(piece))
+                .findFirst()
+                .ifPresent(piece -> {
+                    throw new Refusal(new Reason.Missing(
+                            alteration
+                                    + " moves the armhole as a whole, and this piece has a part of it without shoulder or "
+                                    + "side seam; alter the shoulder and the armhole before the pieces are divided",
+                            piece.where().edge(ARMHOLE)));
+                });
+        return pieces;
+    }
+
+    /** Across the grain, from the neck to the arm. */
+    static Vector outwards(Piece piece) {
+        Vector across = piece.grain().down().left();
+        Vector toUnderarm = piece.from(ARMHOLE, SIDE_SEAM)
+                .start()
+                .minus(piece.from(SHOULDER, NECKLINE).start());
+        return toUnderarm.dot(across) > 0 ? across : across.negated();
+    }
+
+    /** Where in mm down the side seam from the underarm the first dart opens; empty where none does. */
+    static OptionalDouble toFirstDart(Piece piece) {
+        Path side = piece.from(SIDE_SEAM, ARMHOLE);
+        return piece.marks(EdgeDart.class)
+                .filter(dart -> SewnEdge.isOn(side, dart))
+                .flatMap(dart -> Stream.of(dart.mouthStart(), dart.mouthEnd()))
+                .mapToDouble(end -> side.distanceAlong(side.nearest(end)))
+                .min();
+    }
+
+    /** Where in mm down the side seam from the underarm the first level ends; empty where none does. */
+    static OptionalDouble toFirstLevel(Piece piece) {
+        Path side = piece.from(SIDE_SEAM, ARMHOLE);
+        return piece.marks(Level.class)
+                .flatMap(level -> Stream.of(level.path().start(), level.path().end()))
+                .filter(end -> side.distanceTo(end) <= Tolerance.JOINING)
+                .mapToDouble(end -> side.distanceAlong(side.nearest(end)))
+                .min();
+    }
+
+    /** Over how many mm a side seam gives way to a moved underarm: down to the bust level, so that the girth there stays; above any dart. */
+    static double wayOfSideSeam(Piece piece) {
+        double level = toFirstLevel(piece).orElse(GIVES_WAY_OVER);
+        double wanted = level >= LEAST_WAY ? level : GIVES_WAY_OVER;
+        double room = toFirstDart(piece).orElse(piece.from(SIDE_SEAM, ARMHOLE).length() / 2);
+        return Math.min(wanted, room);
+    }
+
+    /** An armhole, given from its underarm, whose underarm goes by a step: down from its innermost point it gives way, the rest stays. */
+    static Path withUnderarmMoved(Path armhole, Vector outwards, Vector step) {
+        Position innermost = armhole.farthest(outwards.negated());
+        Path moved = armhole.part(armhole.startPosition(), innermost).givingWay(step);
+        return innermost.equals(armhole.endPosition())
+                ? moved
+                : moved.then(armhole.part(innermost, armhole.endPosition()));
+    }
+
+    /** An armhole that runs up to the shoulder in another direction, or a neckline: it leaves its old course by less than one sees. */
+    static Path turnedAtShoulder(String edge, Path upToShoulder, Vector direction) {
+        return Fairing.turnedAtEnd(upToShoulder, direction, edge.equals(ARMHOLE) ? ARMHOLE_WITHIN : NECKLINE_WITHIN);
+    }
+
+    /**
+     * The darts of a shoulder that was redrawn, each as wide at its mouth as it was: the mouth stays about its middle, and the tip slides
+     * along the mouth's direction until the legs are equal.
+     */
+    static Piece withShoulderDarts(Piece before, Piece after) {
+        Path shoulder = after.edge(SHOULDER).path();
+        return after.withMarksChanged(mark -> mark instanceof EdgeDart dart && SewnEdge.isOn(shoulder, dart)
+                ? asWide(
+                        dart,
+                        shoulder,
+                        before.find(EdgeDart.class, dart.name()).orElseThrow().intake())
+                : mark);
+    }
+
+    private static EdgeDart asWide(EdgeDart dart, Path shoulder, double intake) {
+        double start = shoulder.distanceAlong(shoulder.nearest(dart.mouthStart()));
+        double end = shoulder.distanceAlong(shoulder.nearest(dart.mouthEnd()));
+        double half = Math.copySign(intake / 2, end - start);
+        Point one = shoulder.at((start + end) / 2 - half);
+        Point other = shoulder.at((start + end) / 2 + half);
+        Vector mouth = other.minus(one).unit();
+        Point tip = dart.tip()
+                .plus(mouth.times(one.midpoint(other).minus(dart.tip()).dot(mouth)));
+        return new EdgeDart(
+                dart.name(),
+                dart.first().withStart(one).withEnd(tip),
+                dart.second().withStart(tip).withEnd(other));
+    }
+
+    /** The side seams among these pieces that are sewn to each other. */
+    static List<Seam> sideSeams(Draft draft, List<Piece> pieces) {
+        return seams(draft, pieces, SIDE_SEAM);
+    }
+
+    /** The shoulder seams among these pieces. */
+    static List<Seam> shoulderSeams(Draft draft, List<Piece> pieces) {
+        return seams(draft, pieces, SHOULDER);
+    }
+
+    private static List<Seam> seams(Draft draft, List<Piece> pieces, String edge) {
+        return draft.pattern().card().seams().stream()
+                .filter(seam -> seam.join().size() == 1 && seam.to().size() == 1)
+                .filter(seam -> Stream.of(seam.join().get(0), seam.to().get(0))
+                        .allMatch(ref -> ref.edge().equals(edge)
+                                && pieces.stream()
+                                        .anyMatch(piece -> piece.name().equals(ref.piece()))))
+                .toList();
+    }
+
+    /** Keeps how much longer one side of a seam is than the other. */
+    static Law keepsMatch(Seam seam, double tolerance) {
+        EdgeRef first = seam.join().get(0);
+        return new Law(
+                "keeps how " + seam + " match",
+                Where.inPiece(first.piece()).edge(first.edge()),
+                (before, after) -> difference(before, seam),
+                (before, after) -> difference(after, seam),
+                tolerance);
+    }
+
+    private static double difference(Draft draft, Seam seam) {
+        return length(draft, seam.join()) - length(draft, seam.to());
+    }
+
+    static double length(Draft draft, List<EdgeRef> edges) {
+        return edges.stream().mapToDouble(draft::sewnLength).sum();
+    }
+
+    /** Leaves an edge in its shape, moved: nowhere farther from its old course than {@code tolerance} mm. */
+    static Law keepsShape(String piece, String edge, String told, Motion motion, double tolerance) {
+        return new Law(
+                "leaves the " + edge + " in its shape" + told,
+                Where.inPiece(piece).edge(edge),
+                (before, after) -> 0,
+                (before, after) -> {
+                    Path was = before.piece(piece).edge(edge).path().moved(motion);
+                    Path is = after.piece(piece).edge(edge).path();
+                    return Math.max(farthest(was, is), farthest(is, was));
+                },
+                tolerance);
+    }
+
+    private static double farthest(Path from, Path to) {
+        return from.flatten(Tolerance.FLATTENING).stream()
+                .mapToDouble(to::distanceTo)
+                .max()
+                .orElseThrow();
+    }
+
+    /** Leaves every other piece, every level's width and the edges named as they are. */
+    static List<Law> staying(Draft draft, List<Piece> altered, String... edges) {
+        List<Law> laws = new ArrayList<>();
+        for (Piece piece : altered) {
+            Stream.of(edges).filter(piece::hasEdge).forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
+        }
+        draft.pieces().stream()
+                .filter(piece -> altered.stream().noneMatch(piece::isSamePieceAs))
+                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        return laws;
+    }
+}

@@ -1,0 +1,210 @@
+package dev.hingepoint.alter;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Paper;
+import dev.hingepoint.move.Redraw;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Shoulders that slope less, or more, than the draft's: {@code square shoulders: {by: 10 mm}}, {@code sloping shoulders: {by: 10 mm}}. The
+ * tip of the shoulder goes up, or down, by the amount on front and back, and the whole armhole with it, underarm and all.
+ *
+ * <p>Kept: the armhole's length and shape, so that the sleeve goes in as before; the neckline; every girth from the bust down. The shoulder
+ * runs from its neck end to the new tip; the side seams gain, or lose, alike at the underarm, and give way to it above the bust level and
+ * the dart. Neckline and armhole turn with the shoulder where they meet it, so that front and back still run on. Source: a pattern-making
+ * text ("square or sloping: the whole armhole moves, its length stays; side seams change alike").
+ */
+final class ShoulderSlope implements Alteration {
+    private static final double USUAL_MOST = 20;
+
+    /** An armhole is in its shape within this many mm: what turns with the shoulder, and what trues the side seams at the underarm. */
+    private static final double SHAPE = 1;
+
+    private final boolean isSquare;
+
+    private ShoulderSlope(boolean isSquare) {
+        this.isSquare = isSquare;
+    }
+
+    static ShoulderSlope square() {
+        return new ShoulderSlope(true);
+    }
+
+    static ShoulderSlope sloping() {
+        return new ShoulderSlope(false);
+    }
+
+    @Override
+    public String name() {
+        return isSquare ? "square shoulders" : "sloping shoulders";
+    }
+
+    @Override
+    public Altered alter(Draft draft, Options options) {
+        options.knowing("by");
+        double by =
+                options.positive("by", "by: 10 mm", isSquare ? "order sloping shoulders" : "order square shoulders");
+        List<Piece> pieces = Bodice.pieces(draft, name());
+        return Largest.orRefuse(draft, by, amount -> altered(draft, pieces, amount));
+    }
+
+    private Altered altered(Draft draft, List<Piece> pieces, double by) {
+        pieces.forEach(piece -> requireRoom(piece, by));
+        Map<String, Double> slides = slides(draft, pieces, by);
+        Draft altered = draft;
+        List<Step> steps = new ArrayList<>();
+        for (Piece piece : pieces) {
+            Paper paper = paper(piece, by, slides.getOrDefault(piece.name(), 0.0));
+            altered = altered.with(paper.piece());
+            steps.addAll(paper.steps());
+        }
+        for (Seam seam : Bodice.sideSeams(draft, pieces)) {
+            altered = PairedNotches.shared(
+                    draft, altered, seam.join().get(0), seam.to().get(0));
+        }
+        Altered done = new Altered(altered, Map.of("by", by), steps, laws(draft, pieces, by), List.of());
+        return notes(CapEase.told(done, draft, pieces, ""), draft, pieces, by);
+    }
+
+    /** How the tip and the whole armhole move. */
+    private Vector rise(Piece piece, double by) {
+        return piece.grain().down().times(isSquare ? -by : by);
+    }
+
+    private void requireRoom(Piece piece, double by) {
+        double room = 0.75 * Bodice.wayOfSideSeam(piece);
+        if (!isSquare && by > room) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "the underarm would come too near to what is drawn below it on the side seam",
+                    piece.where().edge(Bodice.SIDE_SEAM),
+                    by,
+                    room));
+        }
+    }
+
+    /**
+     * The side seams of front and back lean differently, and change by a hair more or less: each underarm slides along its seam by half of
+     * that, in mm downwards.
+     */
+    private Map<String, Double> slides(Draft draft, List<Piece> pieces, double by) {
+        Map<String, Double> slides = new LinkedHashMap<>();
+        for (Seam seam : Bodice.sideSeams(draft, pieces)) {
+            Piece one = draft.piece(seam.join().get(0).piece());
+            Piece other = draft.piece(seam.to().get(0).piece());
+            double more = growth(one, by) - growth(other, by);
+            slides.put(one.name(), more / 2);
+            slides.put(other.name(), -more / 2);
+        }
+        return slides;
+    }
+
+    private double growth(Piece piece, double by) {
+        return sideSeam(piece, rise(piece, by)).length() - Bodice.wayOfSideSeam(piece);
+    }
+
+    /** The upper end of the side seam, from the new underarm to where it is as it was. */
+    private static Path sideSeam(Piece piece, Vector rise) {
+        return piece.from(Bodice.SIDE_SEAM, Bodice.ARMHOLE)
+                .part(0, Bodice.wayOfSideSeam(piece))
+                .givingWay(rise);
+    }
+
+    private Paper paper(Piece piece, double by, double slide) {
+        String caption = (isSquare ? "Raise" : "Lower") + " the tip of the shoulder by " + Reason.millimetres(by)
+                + ", and the whole armhole with it; the side seam follows at the underarm";
+        Vector rise = rise(piece, by);
+        Path shoulder = piece.from(Bodice.SHOULDER, Bodice.NECKLINE);
+        Motion turn =
+                Motion.reaching(shoulder.start(), shoulder.end(), shoulder.end().plus(rise));
+        Vector sliding =
+                piece.from(Bodice.SIDE_SEAM, Bodice.ARMHOLE).startTangent().times(slide);
+        Path neckline = piece.from(Bodice.NECKLINE, Bodice.SHOULDER).reversed();
+        Path newShoulder = shoulder.moved(turn)
+                .withStart(shoulder.start())
+                .withEnd(shoulder.end().plus(rise));
+        Paper paper = Paper.of(piece)
+                .then(Redraw.whole(caption, piece, Bodice.SHOULDER, Bodice.NECKLINE, newShoulder)
+                        .and(Redraw.whole(
+                                caption,
+                                piece,
+                                Bodice.NECKLINE,
+                                Bodice.SHOULDER,
+                                turnedWithShoulder(Bodice.NECKLINE, neckline, turn)
+                                        .reversed()))
+                        .and(Redraw.whole(
+                                caption,
+                                piece,
+                                Bodice.ARMHOLE,
+                                Bodice.SIDE_SEAM,
+                                turnedWithShoulder(Bodice.ARMHOLE, armhole(piece, rise, sliding), turn)))
+                        .and(Redraw.end(
+                                caption,
+                                piece,
+                                Bodice.SIDE_SEAM,
+                                Bodice.ARMHOLE,
+                                Bodice.wayOfSideSeam(piece),
+                                sideSeam(piece, rise.plus(sliding)))));
+        return paper.marked(Bodice.withShoulderDarts(piece, paper.piece()));
+    }
+
+    /** From its underarm, which slides along the side seam, to the tip. */
+    private static Path armhole(Piece piece, Vector rise, Vector sliding) {
+        Path raised = piece.from(Bodice.ARMHOLE, Bodice.SIDE_SEAM).moved(Motion.shift(rise));
+        return Bodice.withUnderarmMoved(raised, Bodice.outwards(piece), sliding);
+    }
+
+    /** What meets the shoulder keeps its angle to it. */
+    private static Path turnedWithShoulder(String edge, Path path, Motion turn) {
+        return Bodice.turnedAtShoulder(edge, path, path.endTangent().turned(turn.angle()));
+    }
+
+    private List<Law> laws(Draft draft, List<Piece> pieces, double by) {
+        List<Law> laws = Bodice.staying(draft, pieces, "centre front", "centre back", "hem");
+        for (Piece piece : pieces) {
+            String name = piece.name();
+            laws.add(Bodice.keepsShape(name, Bodice.NECKLINE, "", Motion.STAY, 0.5));
+            laws.add(Law.keepsLength(name, Bodice.NECKLINE, 0.3));
+            laws.add(Bodice.keepsShape(name, Bodice.ARMHOLE, ", moved", Motion.shift(rise(piece, by)), SHAPE));
+            laws.add(Law.keepsLength(name, Bodice.ARMHOLE, 0.3));
+            piece.marks(Level.class)
+                    .filter(level -> below(piece, level))
+                    .forEach(level -> laws.add(Law.keepsWidth(name, level.name(), 0.1)));
+        }
+        Bodice.sideSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
+        Bodice.shoulderSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, Tolerance.SEAM_MATCH)));
+        return laws;
+    }
+
+    /** Whether a level ends below the stretch of side seam that gives way. */
+    private static boolean below(Piece piece, Level level) {
+        Path side = piece.from(Bodice.SIDE_SEAM, Bodice.ARMHOLE);
+        Point end = piece.levelFrame(level.name()).outerEnd();
+        return side.distanceAlong(side.nearest(end)) >= Bodice.wayOfSideSeam(piece) - Tolerance.COINCIDENT;
+    }
+
+    private Altered notes(Altered altered, Draft draft, List<Piece> pieces, double by) {
+        Piece piece = pieces.get(0);
+        double shoulder =
+                altered.draft().piece(piece.name()).sewnLength(Bodice.SHOULDER) - piece.sewnLength(Bodice.SHOULDER);
+        Altered told = altered.withNote("the shoulder of the " + piece.name() + " is "
+                + Reason.millimetres(Math.abs(shoulder)) + (shoulder < 0 ? " shorter" : " longer")
+                + ", since its tip goes straight " + (isSquare ? "up" : "down") + "; "
+                + (shoulder < 0 ? "broad shoulders gives" : "narrow shoulders takes") + " that back");
+        return by > USUAL_MOST ? told.withNote(Reason.millimetres(by) + " is unusual: up to 20 mm is common") : told;
+    }
+}
