@@ -25,6 +25,7 @@ public final class Catalogue {
             CentreFullness.flatSeat(),
             CentreFullness.largeAbdomen(),
             new SwayBack(),
+            new Neckline(),
             new Hem());
 
     private Catalogue() {}

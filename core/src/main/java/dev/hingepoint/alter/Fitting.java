@@ -28,7 +28,7 @@ import java.util.Optional;
  * @param notes what the person who ordered it should hear
  */
 public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
-    /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back last. */
+    /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back; neckline and hem last. */
     private static final List<String> USUAL = List.of(
             "lengthen",
             "square shoulders",
@@ -41,6 +41,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             "flat seat",
             "large abdomen",
             "sway back",
+            "neckline",
             "hem");
 
     private static final List<String> BLENDED = List.of("waist", "hip");

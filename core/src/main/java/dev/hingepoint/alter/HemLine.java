@@ -88,27 +88,12 @@ record HemLine(Piece piece, double by) {
         for (Edge edge : piece.edges()) {
             if (seams().contains(edge.name())) {
                 laws.add(Law.changesLength(name, edge.name(), by, Tolerance.COINCIDENT));
-                laws.add(keepsAngle(edge.name()));
+                laws.add(KeptAngle.of(piece, HEM, edge.name()));
             } else if (!edge.name().equals(HEM)) {
                 laws.add(Law.keepsPlace(name, edge.name()));
             }
         }
         result.marks(Level.class).forEach(level -> laws.add(Law.keepsWidth(name, level.name(), Tolerance.COINCIDENT)));
         return laws;
-    }
-
-    private Law keepsAngle(String seam) {
-        return new Law(
-                "keeps the angle between hem and " + seam + " (in radians)",
-                piece.where().edge(HEM),
-                (before, after) -> angle(before.piece(piece.name()), seam),
-                (before, after) -> angle(after.piece(piece.name()), seam),
-                Tolerance.COINCIDENT);
-    }
-
-    private static double angle(Piece drawn, String seam) {
-        return Math.abs(drawn.from(HEM, seam)
-                .startTangent()
-                .angleTo(drawn.from(seam, HEM).startTangent()));
     }
 }

@@ -216,8 +216,8 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
     }
 
     private Law addsNoCorner(String edge) {
-        return new Law(
-                "leaves the " + edge + " without a corner that it did not have (in radians)",
+        return Law.ofAngles(
+                "leaves the " + edge + " without a corner that it did not have",
                 piece().where().edge(edge),
                 (before, after) -> 0,
                 (before, after) -> Math.max(

@@ -247,16 +247,18 @@ public final class Path {
         if (Math.abs(endTangent().angleTo(direction)) <= Tolerance.LENGTH) {
             return this;
         }
-        List<Segment> changed = new ArrayList<>(segments);
         Cubic last = Refit.asCubic(last());
         double handle = last.endHandle().distanceTo(last.end());
+        return withEndHandle(direction.unit().times(handle));
+    }
+
+    /** The same path with its last handle so placed that {@code step} leads from it to the end: nothing else moves. */
+    public Path withEndHandle(Vector step) {
+        List<Segment> changed = new ArrayList<>(segments);
+        Cubic last = Refit.asCubic(last());
         changed.set(
                 segments.size() - 1,
-                new Cubic(
-                        last.start(),
-                        last.startHandle(),
-                        last.end().minus(direction.unit().times(handle)),
-                        last.end()));
+                new Cubic(last.start(), last.startHandle(), last.end().minus(step), last.end()));
         return new Path(changed);
     }
 

@@ -41,8 +41,17 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
      *
      * @param from where the stretch begins on the edge's path
      * @param to where it ends
+     * @param newCourse empty for an end of an edge that is cut off
      */
-    public record Stretch(String edge, Position from, Position to, Path course) {
+    public record Stretch(String edge, Position from, Position to, Optional<Path> newCourse) {
+        public Stretch(String edge, Position from, Position to, Path course) {
+            this(edge, from, to, Optional.of(course));
+        }
+
+        public Path course() {
+            return newCourse.orElseThrow();
+        }
+
         /** Nothing old is left out: the course is put in at an end of the edge. */
         private boolean isRunOn() {
             return from.equals(to);
@@ -184,10 +193,18 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         return between(caption, from, to, course);
     }
 
-    /** An edge runs on straight by so many mm at its end at a neighbour, which must be redrawn to meet it; what stands on the edge stays. */
+    /**
+     * An edge becomes longer by so many mm at its end at a neighbour, which must be redrawn to meet it: it runs on straight; where they are negative, so much
+     * is cut off, with the notches there. What stands on the rest of the edge stays.
+     */
     public static Redraw runOn(String caption, Piece piece, String edge, String neighbour, double mm) {
         Path old = piece.edge(edge).path();
         boolean atEnd = piece.after(edge).name().equals(neighbour);
+        if (mm < 0) {
+            Position from = atEnd ? old.positionAt(old.length() + mm) : old.startPosition();
+            Position to = atEnd ? old.endPosition() : old.positionAt(-mm);
+            return new Redraw(caption, List.of(new Stretch(edge, from, to, Optional.empty())));
+        }
         Path outwards = piece.from(edge, neighbour).reversed();
         Path more = Path.through(
                 outwards.end(), outwards.end().plus(outwards.endTangent().times(mm)));
@@ -219,8 +236,10 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     public Moved on(Piece piece) {
         List<Edge> edges =
                 meetingTheirNeighbours(piece.edges().stream().map(this::redrawn).toList());
-        List<Mark> marks =
-                piece.marks().stream().map(mark -> onNewCourse(piece, mark)).toList();
+        List<Mark> marks = piece.marks().stream()
+                .filter(mark -> !(mark instanceof Notch notch && isCutOff(piece, notch.at())))
+                .map(mark -> onNewCourse(piece, mark))
+                .toList();
         Piece result = piece.with(edges, marks);
         Step step = new Step(
                 caption,
@@ -232,7 +251,9 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
                         .toList(),
                 List.of(),
                 List.of(),
-                stretches.stream().map(Stretch::course).toList());
+                stretches.stream()
+                        .flatMap(stretch -> stretch.newCourse().stream())
+                        .toList());
         return new Moved(result, PaperMap.STAY, step);
     }
 
@@ -271,10 +292,11 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
                 .filter(s -> s.edge().equals(edge))
                 .sorted(Comparator.comparing(Stretch::from))
                 .toList()) {
-            path = followedBy(followedBy(path, old, last, stretch.from()), stretch.course());
+            Path before = followedBy(path, old, last, stretch.from());
+            path = stretch.newCourse().map(course -> followedBy(before, course)).orElse(before);
             last = stretch.to();
         }
-        return path == null ? old : followedBy(path, old, last, old.endPosition());
+        return last.equals(old.startPosition()) && path == null ? old : followedBy(path, old, last, old.endPosition());
     }
 
     private static Path followedBy(Path path, Path old, Position from, Position to) {
@@ -313,7 +335,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     /** The new place of a point that stood on the outline: the same fraction of a redrawn stretch. */
     private Point onNewCourse(Piece piece, Point point) {
         return stretches.stream()
-                .filter(stretch -> isOn(piece, stretch, point))
+                .filter(stretch -> stretch.newCourse().isPresent() && isOn(piece, stretch, point))
                 .findFirst()
                 .filter(stretch -> stretch.course().distanceTo(point) > Tolerance.COINCIDENT)
                 .map(stretch -> {
@@ -325,6 +347,10 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
                     return stretch.course().at(fraction * stretch.course().length());
                 })
                 .orElse(point);
+    }
+
+    private boolean isCutOff(Piece piece, Point point) {
+        return stretches.stream().anyMatch(stretch -> stretch.newCourse().isEmpty() && isOn(piece, stretch, point));
     }
 
     private static boolean isOn(Piece piece, Stretch stretch, Point point) {
@@ -349,8 +375,9 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     /** The path drawn out, or cut off, where it meets the new course of the stretch it ended on. */
     private Path endOnNewCourse(Piece piece, Mark mark, Path path) {
         Point end = path.end();
-        Optional<Stretch> stretch =
-                stretches.stream().filter(s -> isOn(piece, s, end)).findFirst();
+        Optional<Stretch> stretch = stretches.stream()
+                .filter(s -> s.newCourse().isPresent() && isOn(piece, s, end))
+                .findFirst();
         boolean isStraight = path.segments().get(path.segments().size() - 1) instanceof Line;
         if (stretch.isEmpty() || !isStraight) {
             return path;

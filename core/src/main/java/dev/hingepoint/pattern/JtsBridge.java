@@ -33,6 +33,10 @@ public final class JtsBridge {
     }
 
     /** An edge, in the direction in which it was drawn. */
+    static boolean holds(Piece piece, Point point) {
+        return polygon(piece).contains(FACTORY.createPoint(new Coordinate(point.x(), point.y())));
+    }
+
     public static LineString lineString(Edge edge) {
         return lineString(edge.path());
     }

@@ -229,6 +229,11 @@ public final class Piece {
         return Soundness.signedArea(outline()) > 0;
     }
 
+    /** Whether a point lies on the paper within the stitching line. */
+    public boolean holds(Point point) {
+        return JtsBridge.holds(this, point);
+    }
+
     /** The edge on the body's centre line: centre front or centre back, else a fold; empty for a sleeve. */
     public Optional<Edge> centre() {
         return edges.stream()

@@ -20,18 +20,18 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Lengths on the Larkfield patterns, before and after other alterations: every seam that walked walks still, and the pieces can be printed. */
-class LengthsTest {
-    private static final AlterationRequest BUST = request("full bust: spread 20 mm");
-    private static final AlterationRequest SWAY = request("sway back: wedge 12 mm");
+/** Lengths and necklines on the Larkfield patterns, before and after other alterations: every seam that walked walks still, and the pieces can be printed. */
+class LengthsAndNecklinesTest {
+    private static final AlterationRequest BUST = request("full bust: spread=20 mm");
+    private static final AlterationRequest SWAY = request("sway back: wedge=12 mm");
 
-    /** "hem: by -40 mm, slit 200 mm". */
+    /** "hem: by=-40 mm, slit=200 mm". */
     private static AlterationRequest request(String text) {
         String[] parts = text.split(": ");
         Map<String, Object> options = new LinkedHashMap<>();
         for (String option : parts[1].split(", ")) {
-            int value = option.indexOf(' ');
-            options.put(option.substring(0, value), option.substring(value + 1));
+            String[] pair = option.split("=");
+            options.put(pair[0], pair[1]);
         }
         return new AlterationRequest(parts[0], options);
     }
@@ -39,18 +39,21 @@ class LengthsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "lengthen: by 30 mm, at waist",
-                "lengthen: by 30 mm",
-                "lengthen: by 15 mm, above waist",
-                "lengthen: by 30 mm, above hip",
-                "shorten: by 20 mm, at waist",
-                "shorten: by 40 mm, at lengthen or shorten",
-                "shorten: by 25 mm, above waist",
-                "shorten: by 20 mm, above high hip",
-                "hem: by -60 mm",
-                "hem: by 80 mm, slit 300 mm",
-                "hem: length 1000 mm",
-                "hem: to knee, below 40 mm"
+                "lengthen: by=30 mm, at=waist",
+                "lengthen: by=30 mm",
+                "lengthen: by=15 mm, above=waist",
+                "lengthen: by=30 mm, above=hip",
+                "shorten: by=20 mm, at=waist",
+                "shorten: by=40 mm, at=lengthen or shorten",
+                "shorten: by=25 mm, above=waist",
+                "shorten: by=20 mm, above=high hip",
+                "hem: by=-60 mm",
+                "hem: by=80 mm, slit=300 mm",
+                "hem: length=1000 mm",
+                "hem: to=knee, below=40 mm",
+                "neckline: lower=20 mm, widen=15 mm",
+                "neckline: lower=60 mm, lower back=80 mm, widen=40 mm",
+                "neckline: lower=-10 mm, widen=-8 mm"
             })
     void onTheDressEverySeamWalks(String text) {
         AlterationRequest request = request(text);
@@ -67,10 +70,11 @@ class LengthsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "lengthen: by 30 mm, above waist",
-                "shorten: by 25 mm",
-                "hem: by -60 mm",
-                "hem: by 60 mm, slit 100 mm"
+                "lengthen: by=30 mm, above=waist",
+                "shorten: by=25 mm",
+                "hem: by=-60 mm",
+                "hem: by=60 mm, slit=100 mm",
+                "neckline: lower=30 mm, widen=20 mm"
             })
     void onTheShellEverySeamWalks(String text) {
         holdsUp(LarkfieldShell.shell(), List.of(request(text)));
