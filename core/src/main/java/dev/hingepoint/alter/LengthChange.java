@@ -25,6 +25,7 @@ import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
@@ -117,7 +118,7 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
     private boolean runsStraightDown(String edge) {
         Vector chord = stretchEnd(edge).minus(stretchStart(edge)).unit();
         return List.of(chord, leaving(edge), arriving(edge)).stream()
-                .allMatch(direction -> Math.abs(direction.dot(line.along())) < Tolerance.COINCIDENT);
+                .allMatch(direction -> Math.abs(direction.cross(line.down())) < Tolerance.COINCIDENT);
     }
 
     private Point stretchStart(String edge) {
@@ -131,21 +132,27 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
     /** How far down the edge in mm it begins to be drawn anew. */
     private double from(String edge) {
         Path path = piece().downwards(edge);
-        return atJoint(path, path.distanceAlong(path.nearest(upper().on(edge).point())) - reachAbove);
+        double from = path.distanceAlong(path.nearest(upper().on(edge).point())) - reachAbove;
+        return joints(path)
+                .filter(joint -> joint <= from && from - joint < Tolerance.JOINING)
+                .max()
+                .orElse(from);
     }
 
     private double to(String edge) {
         Path path = piece().downwards(edge);
-        return atJoint(path, path.distanceAlong(path.nearest(lower().on(edge).point())) + reachBelow);
+        double to = path.distanceAlong(path.nearest(lower().on(edge).point())) + reachBelow;
+        return joints(path)
+                .filter(joint -> joint >= to && joint - to < Tolerance.JOINING)
+                .min()
+                .orElse(to);
     }
 
-    /** A joint that lies that near is meant: no sliver is left beside it. */
-    private static double atJoint(Path path, double along) {
-        return IntStream.rangeClosed(0, path.segments().size())
-                .mapToDouble(i -> i == 0 ? 0 : path.distanceAlong(new Position(i - 1, 1)))
-                .filter(joint -> Math.abs(joint - along) < Tolerance.JOINING)
-                .findFirst()
-                .orElse(along);
+    /** A joint that lies near is meant: no sliver is left beside it. */
+    private static DoubleStream joints(Path path) {
+        return DoubleStream.concat(
+                DoubleStream.of(0),
+                IntStream.range(0, path.segments().size()).mapToDouble(i -> path.distanceAlong(new Position(i, 1))));
     }
 
     private Vector leaving(String edge) {
@@ -198,7 +205,7 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
     }
 
     private boolean isBelow(Edge edge) {
-        return edge.path().at(edge.path().length() / 2).minus(line.middle()).dot(line.down()) > 0;
+        return line.above(edge.path().at(edge.path().length() / 2)) < 0;
     }
 
     private Law changesDepth(String edge) {
@@ -268,11 +275,12 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
                 Tolerance.COINCIDENT);
     }
 
-    /** How wide a dart is in mm, along the line, from its one side to the other. */
+    /** How wide a dart is in mm, square to the way that the paper moves. */
     private double widest(Piece drawn, String dart) {
         Path closed = drawn.find(DoublePointedDart.class, dart).orElseThrow().closed();
-        return closed.at(closed.farthest(line.along()))
-                .minus(closed.at(closed.farthest(line.along().negated())))
-                .dot(line.along());
+        Vector across = line.down().left();
+        return closed.at(closed.farthest(across))
+                .minus(closed.at(closed.farthest(across.negated())))
+                .dot(across);
     }
 }

@@ -9,13 +9,14 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Across;
 import dev.hingepoint.pattern.DoublePointedDart;
 import dev.hingepoint.pattern.DrawnLine;
+import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.LevelFrame;
 import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.Piece;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,7 +26,8 @@ import java.util.stream.Stream;
  * @param rides the level or line that the place is named by, and that goes with the paper below; empty for a place between two levels
  * @param middle a point of the line
  * @param along the line's direction
- * @param down square to it, down the body
+ * @param down along the fold, where the piece has one, which stays one straight line; else square to the line: a bodice that a sway back has
+ *     turned gets longer along itself
  */
 record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vector down) {
     /** A line that ends nearer to a corner in mm opens the corner, and nobody can say which edge gets longer. */
@@ -47,7 +49,11 @@ record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vec
     private static LengthLine of(Piece piece, Mark mark, Path path) {
         Vector along = path.end().minus(path.start()).unit();
         Vector square = along.left();
-        Vector down = square.dot(piece.grain().down()) > 0 ? square : square.negated();
+        Vector down = piece.centre()
+                .filter(centre -> centre.kind() == Edge.Kind.FOLD)
+                .map(fold -> fold.path().startTangent())
+                .orElse(square);
+        down = down.dot(piece.grain().down()) > 0 ? down : down.negated();
         return new LengthLine(piece, List.of(mark), path.start().midpoint(path.end()), along, down);
     }
 
@@ -76,9 +82,9 @@ record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vec
                 .orElseThrow();
     }
 
-    /** How far in mm a point lies above the line. */
+    /** How far in mm a point lies above the line, along {@link #down}. */
     double above(Point point) {
-        return middle.minus(point).dot(down);
+        return middle.minus(point).cross(along) / down.cross(along);
     }
 
     /** The line so many mm higher; nothing rides on it. */
@@ -107,43 +113,71 @@ record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vec
         return across;
     }
 
-    /** How much paper in mm above the line is free. */
+    /** How much paper in mm above the line can be folded out: no level, no corner and no whole half of a dart in it. */
     double roomAbove() {
-        return inTheWay().stream()
+        return room(1);
+    }
+
+    /** How much paper in mm below the line can be folded out. */
+    double roomBelow() {
+        return room(-1);
+    }
+
+    private double room(int up) {
+        return DoubleStream.concat(onSeams().mapToDouble(this::above), dartEnds(up))
+                .map(above -> up * above)
+                .filter(room -> room > Tolerance.COINCIDENT)
+                .min()
+                .orElseThrow();
+    }
+
+    /** How far in mm above the line a seam that it crosses can be drawn anew. */
+    double seamAbove() {
+        return onSeams()
                 .mapToDouble(this::above)
                 .filter(above -> above > Tolerance.COINCIDENT)
                 .min()
                 .orElseThrow();
     }
 
-    /** How much paper in mm below the line is free: none below a level, which stays as it is with all below it. */
-    double roomBelow() {
-        return inTheWay().stream()
-                .mapToDouble(this::above)
-                .filter(above -> above <= Tolerance.COINCIDENT)
-                .map(above -> Math.max(0, -above))
+    /** How far in mm below the line: not at all below a level, which stays as it is with all below it. */
+    double seamBelow() {
+        return onSeams()
+                .mapToDouble(point -> -above(point))
+                .filter(below -> below >= -Tolerance.COINCIDENT)
+                .map(below -> Math.max(0, below))
                 .min()
                 .orElseThrow();
     }
 
-    private List<Point> inTheWay() {
-        List<Point> points = new ArrayList<>();
-        piece.marks(Level.class)
+    /** What must stay where it is on the seams that the line crosses: the ends of levels and darts, and corners. */
+    private Stream<Point> onSeams() {
+        Stream<Point> levels = piece.marks(Level.class)
                 .map(level -> piece.levelFrame(level.name()))
-                .forEach(level -> points.addAll(List.of(level.origin(), level.outerEnd())));
-        piece.marks(DoublePointedDart.class).forEach(dart -> points.addAll(List.of(dart.firstTip(), dart.secondTip())));
-        piece.marks(EdgeDart.class)
-                .forEach(dart -> points.addAll(List.of(dart.mouthStart(), dart.mouthEnd(), dart.tip())));
-        for (String edge : across(0).edges()) {
-            Path path = piece.edge(edge).path();
-            points.addAll(List.of(path.start(), path.end()));
-            path.corners(Tolerance.CORNER).forEach(corner -> points.add(path.at(corner)));
-        }
-        return points;
+                .flatMap(level -> Stream.of(level.origin(), level.outerEnd()));
+        Stream<Point> mouths =
+                piece.marks(EdgeDart.class).flatMap(dart -> Stream.of(dart.mouthStart(), dart.mouthEnd()));
+        Stream<Point> corners = across(0).edges().stream()
+                .map(edge -> piece.edge(edge).path())
+                .flatMap(path -> Stream.concat(
+                        Stream.of(path.start(), path.end()),
+                        path.corners(Tolerance.CORNER).stream().map(path::at)));
+        return Stream.of(levels, mouths, corners).flatMap(points -> points);
+    }
+
+    /** The far ends of what must not be folded out whole, above the line or below it: either half of a dart inside the piece; and the tips of other darts. */
+    private DoubleStream dartEnds(int up) {
+        DoubleStream halves = piece.marks(DoublePointedDart.class)
+                .flatMap(dart -> dart.closed().segments().stream())
+                .filter(half ->
+                        Stream.of(half.start(), half.end()).allMatch(end -> up * above(end) >= -Tolerance.COINCIDENT))
+                .mapToDouble(half -> up * Math.max(up * above(half.start()), up * above(half.end())));
+        return DoubleStream.concat(
+                halves, piece.marks(EdgeDart.class).map(EdgeDart::tip).mapToDouble(this::above));
     }
 
     /** @throws Refusal where the line runs through a dart that opens on an edge that it crosses: its legs would no longer match */
-    LengthLine clearOfDarts() {
+    void requireClearOfDarts() {
         List<String> edges = across(0).edges();
         for (EdgeDart dart : piece.marks(EdgeDart.class).toList()) {
             boolean isAbove = above(dart.tip()) > 0;
@@ -154,6 +188,5 @@ record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vec
                         piece.where().mark(dart.name())));
             }
         }
-        return this;
     }
 }

@@ -184,10 +184,12 @@ final class LengthenOrShorten implements Alteration {
     private static List<LengthChange> changes(List<LengthLine> lines, double by, Options options) {
         double removed = Math.max(0, -by);
         boolean isBetween = options.has("above");
-        double above = least(lines, line -> line.clearOfDarts().roomAbove());
-        double below = least(lines, LengthLine::roomBelow);
-        double most = isBetween ? 2 * (Math.min(above, below) - LEAST_REACH) : above - LEAST_REACH;
-        if (removed > most) {
+        lines.forEach(LengthLine::requireClearOfDarts);
+        double above = least(lines, LengthLine::roomAbove);
+        double most = isBetween
+                ? 2 * (Math.min(above, least(lines, LengthLine::roomBelow)) - LEAST_REACH)
+                : above - LEAST_REACH;
+        if (removed > 0 && removed > most) {
             LengthLine tight = lines.stream()
                     .min(Comparator.comparingDouble(LengthLine::roomAbove))
                     .orElseThrow();
@@ -203,8 +205,8 @@ final class LengthenOrShorten implements Alteration {
                 .map(line -> new LengthChange(
                         part > 0 ? line.higher(-part) : line,
                         by,
-                        Math.min(reach, above - removed + part),
-                        Math.min(reach, below - part),
+                        Math.min(reach, least(lines, LengthLine::seamAbove) - removed + part),
+                        Math.min(reach, least(lines, LengthLine::seamBelow) - part),
                         told(options)))
                 .toList();
     }
