@@ -9,6 +9,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,8 @@ final class BackWaistPlan {
 
     private final Planner planner;
     private final Draft drawn;
+
+    private Runnable last = () -> {};
 
     BackWaistPlan(Planner planner) {
         this.planner = planner;
@@ -82,9 +85,7 @@ final class BackWaistPlan {
                             + ", and plan again",
                     "folds alone do not tell a sway back from a short waist or a flat seat");
         } else if (seen.run().get() == Run.ALL_ROUND) {
-            byHand(
-                    "shorten front and back alike by " + Planner.mm(folds) + " above the waist, by hand",
-                    "folds all round: the waist of the garment lies too low");
+            alike(-folds, "folds all round: the waist of the garment lies too low");
         } else if (drops.isPresent()) {
             byHand(
                     "take another cloth, or line the back: do not cut the paper",
@@ -148,10 +149,7 @@ final class BackWaistPlan {
                     SHORT_RULE);
             return;
         }
-        String way = shorter.side() > 0 ? "shorten" : "lengthen";
-        byHand(
-                way + " front and back alike by " + Planner.mm(Math.abs(shorter.side())) + " above the waist, by hand",
-                SHORT_RULE);
+        alike(-shorter.side(), SHORT_RULE);
         if (more > RIGHT && shorter.side() > 0) {
             wedge(more, "what the back is shorter by than the side is a sway back", compared());
         }
@@ -185,7 +183,37 @@ final class BackWaistPlan {
                         .orElseThrow()));
     }
 
+    /** All of the bodice longer, or where negative shorter, by so many mm, at once: what is planned next is measured on it. */
+    private void alike(double longer, String rule) {
+        String way = longer > 0 ? "lengthen" : "shorten";
+        double by = Math.rint(Math.abs(longer));
+        PlanLine line = PlanLine.of(
+                Topic.LENGTHS,
+                way + " front and back alike by " + Planner.mm(by) + " above the waist",
+                rule,
+                PlanLine.COMMON_PRACTICE);
+        Map<String, Object> options = new LinkedHashMap<>();
+        options.put("by", Reason.millimetres(by));
+        options.put("above", "waist");
+        AlterationRequest request = new AlterationRequest(way, options);
+        try {
+            planner.alter(line, request);
+        } catch (Refusal refusal) {
+            byHand(line.amount() + ", by hand: " + refusal.reason().sentence(), rule);
+        }
+    }
+
+    /** A wedge is planned for last, when all above it is as it will be. */
     private void wedge(double amount, String rule, Optional<PlanLine.Compared> compared) {
+        last = () -> wedged(amount, rule, compared);
+    }
+
+    /** Does what was left for last. */
+    void finish() {
+        last.run();
+    }
+
+    private void wedged(double amount, String rule, Optional<PlanLine.Compared> compared) {
         double wedge = Math.rint(amount);
         PlanLine line = new PlanLine(
                 Topic.BACK_WAIST,

@@ -50,10 +50,11 @@ public final class Planner {
         working = drafted;
         List<Ease> before = ease();
         BackWaistPlan backWaist = new BackWaistPlan(this);
+        backWaist.plan(before);
         BustPlan bust = new BustPlan(this);
         bust.plan(choice.more());
         new GirthPlan(this).plan(before, bust.given());
-        backWaist.plan(before);
+        backWaist.finish();
         sleeve();
         List<Ease> after = ease();
         after.stream().filter(ease -> !ease.canBeWorn()).forEach(this::cannotBeWorn);
