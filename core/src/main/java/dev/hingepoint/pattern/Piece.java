@@ -3,7 +3,6 @@ package dev.hingepoint.pattern;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
-import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -25,6 +24,9 @@ public final class Piece {
     private final List<Cutting> cuttings;
     private final List<Edge> edges;
     private final List<Mark> marks;
+
+    /** Found when it is first asked for; the same whoever asks first. */
+    private volatile Grain grain;
 
     private Piece(
             String name,
@@ -263,9 +265,12 @@ public final class Piece {
                 .at();
     }
 
-    /** The grainline, or what common practice takes for it where none is drawn: straight down. */
+    /** The grainline, from its upper end on the body to its lower; where none is drawn, what common practice takes for it: straight down. */
     public Grain grain() {
-        return marks(Grain.class).findFirst().orElseGet(() -> new Grain(new Line(new Point(0, 0), new Point(0, 1))));
+        if (grain == null) {
+            grain = Grain.of(this);
+        }
+        return grain;
     }
 
     /** The edge as it is sewn, from its drawn start: darts closed. */

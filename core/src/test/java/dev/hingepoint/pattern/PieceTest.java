@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.TestPatterns.Shape;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +22,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
@@ -185,6 +188,50 @@ class PieceTest {
         assertThrows(Refusal.class, () -> Place.along("right", "top", 101).on(one));
         assertThrows(Refusal.class, () -> Place.corner("right", "centre back").on(one));
         assertNotEquals(one.isClockwise(), other.isClockwise());
+    }
+
+    /** However a piece lies on the drawing, and whichever way its grain was drawn, it has its own way down, and its measures stay. */
+    @Property(seed = "513", tries = 60)
+    void thePieceTellsWhichWayIsDown(
+            @ForAll("shapes") Shape shape,
+            @ForAll @DoubleRange(min = -3.2, max = 3.2) double angle,
+            @ForAll boolean drawnUpwards) {
+        for (Piece piece :
+                TestPatterns.withSleeve(TestPatterns.dress(shape)).in("40").pieces()) {
+            Motion turn = Motion.turn(new Point(300, 500), angle);
+            Piece turned = piece.moved(turn);
+            Grain grain = turned.marks(Grain.class).findFirst().orElseThrow();
+            turned = turned.withMark(drawnUpwards ? new Grain(grain.line().reversed()) : grain);
+            Vector down = turn.of(piece.grain().down());
+            assertEquals(0, turned.grain().down().minus(down).length(), 1e-9);
+            if (Math.abs(down.y()) > 0.5) {
+                Piece bare = turned.withMarks(turned.marks().stream()
+                        .filter(mark -> !(mark instanceof Grain))
+                        .toList());
+                assertTrue(bare.grain().down().dot(down) > 0.5);
+            }
+            if (piece.hasLevel("waist")) {
+                assertEquals(piece.width("waist"), turned.width("waist"), 1e-9);
+                assertEquals(
+                        0,
+                        turned.levelFrame("waist")
+                                .downwards()
+                                .minus(turn.of(piece.levelFrame("waist").downwards()))
+                                .length(),
+                        1e-9);
+            }
+        }
+    }
+
+    /** Nothing tells the top of a plain strip: it lies as it is drawn, and the grain runs down, or to the right. */
+    @Test
+    void aPieceThatDoesNotTellLiesAsItIsDrawn() {
+        for (double[] ends : new double[][] {{50, 90, 50, 10}, {50, 10, 50, 90}}) {
+            Grain drawn = new Grain(new Line(new Point(ends[0], ends[1]), new Point(ends[2], ends[3])));
+            assertTrue(square(drawn).grain().down().y() == 1);
+        }
+        Grain level = new Grain(new Line(new Point(90, 50), new Point(10, 50)));
+        assertTrue(square(level).grain().down().x() == 1);
     }
 
     /** The exact area against JTS's of the outline flattened within 0.01 mm. */

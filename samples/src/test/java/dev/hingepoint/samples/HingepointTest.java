@@ -153,6 +153,45 @@ class HingepointTest {
         });
     }
 
+    /** A pattern drawn upside down, on its head's side, or on its other side is altered as the upright one is, and its pages print it upright. */
+    @ParameterizedTest
+    @ValueSource(doubles = {180, 130, -100, 91})
+    void aPatternThatLiesOtherwiseIsAlteredAlike(double degrees) throws IOException {
+        Path order =
+                order("  - full bust: {spread: 20 mm}\n  - hip blend: {hip: \"44\"}\n  - sway back: {wedge: 12 mm}\n");
+        assertEquals(
+                0,
+                run(
+                        "alter",
+                        order.toString(),
+                        "--out",
+                        folder.resolve("upright").toString()),
+                err.toString());
+        Path drawing = folder.resolve("larkfield.svg");
+        Files.writeString(
+                drawing, Files.readString(drawing).replace("<g id", "<g transform=\"rotate(" + degrees + ")\" id"));
+        assertEquals(
+                0,
+                run("alter", order.toString(), "--out", folder.resolve("turned").toString()),
+                err.toString());
+        Draft upright = PatternFiles.read(folder.resolve("upright/altered.yaml"))
+                .pattern()
+                .in("40");
+        Path card = folder.resolve("turned/altered.yaml");
+        Draft turned = PatternFiles.read(card).pattern().in("40");
+        for (Piece piece : upright.pieces()) {
+            Piece other = turned.piece(piece.name());
+            piece.edges()
+                    .forEach(edge -> assertEquals(
+                            piece.sewnLength(edge.name()), other.sewnLength(edge.name()), 2e-3, edge.name()));
+            assertEquals(piece.area(), other.area(), 1);
+        }
+        for (String level : upright.levels()) {
+            assertEquals(upright.girth(level), turned.girth(level), 2e-3, level);
+        }
+        assertEquals(0, run("print", card.toString(), "--size", "40", "--out", folder.toString()), err.toString());
+    }
+
     private static List<String> read(Path file) {
         try {
             return Files.readAllLines(file);
