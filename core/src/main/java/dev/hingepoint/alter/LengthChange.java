@@ -121,6 +121,22 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
                 .allMatch(direction -> Math.abs(direction.cross(line.down())) < Tolerance.COINCIDENT);
     }
 
+    /** By how many radians, at most, a seam that is drawn anew bends more at an end than it did. */
+    double jog() {
+        return edges().stream()
+                .filter(edge -> !runsStraightDown(edge))
+                .mapToDouble(edge -> {
+                    Vector was = stretchEnd(edge).minus(stretchStart(edge));
+                    Vector is = was.plus(line.down().times(by));
+                    return Math.max(
+                            Math.abs(leaving(edge).angleTo(is))
+                                    - Math.abs(leaving(edge).angleTo(was)),
+                            Math.abs(is.angleTo(arriving(edge))) - Math.abs(was.angleTo(arriving(edge))));
+                })
+                .max()
+                .orElse(0);
+    }
+
     private Point stretchStart(String edge) {
         return piece().downwards(edge).at(from(edge));
     }

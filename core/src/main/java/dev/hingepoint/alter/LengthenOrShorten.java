@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -36,6 +37,9 @@ final class LengthenOrShorten implements Alteration {
 
     /** So much of a seam must be left to draw it fair in. */
     private static final double LEAST_REACH = 5;
+
+    /** A seam bends in radians by no more than this from its own way to where it is drawn anew: more would be a jog, not a seam (common practice, no source). */
+    private static final double MOST_JOG = StrictMath.toRadians(6);
 
     private static final double SEAMS = 0.5;
 
@@ -182,32 +186,42 @@ final class LengthenOrShorten implements Alteration {
 
     /** On all pieces alike: seams that are sewn together are drawn anew over the same lengths. */
     private static List<LengthChange> changes(List<LengthLine> lines, double by, Options options) {
-        double removed = Math.max(0, -by);
-        boolean isBetween = options.has("above");
         lines.forEach(LengthLine::requireClearOfDarts);
-        double above = least(lines, LengthLine::roomAbove);
-        double most = isBetween
-                ? 2 * (Math.min(above, least(lines, LengthLine::roomBelow)) - LEAST_REACH)
-                : above - LEAST_REACH;
-        if (removed > 0 && removed > most) {
+        double amount = Math.abs(by);
+        double sign = Math.signum(by);
+        double room = by > 0 ? Double.POSITIVE_INFINITY : room(lines, options);
+        DoublePredicate runsFair = more -> more <= room
+                && inPlace(lines, sign * more, options).stream().allMatch(change -> change.jog() <= MOST_JOG);
+        if (!runsFair.test(amount)) {
             LengthLine tight = lines.stream()
                     .min(Comparator.comparingDouble(LengthLine::roomAbove))
                     .orElseThrow();
             throw new Refusal(Reason.BeyondLimit.of(
-                    "so much cannot be folded out " + told(options) + ": the next level, dart or corner lies too near",
+                    "so much cannot be " + (by > 0 ? "let in " : "folded out ") + told(options)
+                            + ": the next level, dart or corner lies too near to draw the seams fair; do it in two places",
                     tight.piece().where(),
-                    removed,
-                    Math.max(0, most)));
+                    amount,
+                    Bisection.largest(0, Math.min(amount, Math.max(0, room)), runsFair)));
         }
-        double part = isBetween ? removed / 2 : 0;
+        return inPlace(lines, by, options);
+    }
+
+    /** How much paper in mm can be folded out without a level, a corner or half a dart. */
+    private static double room(List<LengthLine> lines, Options options) {
+        double above = least(lines, LengthLine::roomAbove);
+        return options.has("above")
+                ? 2 * (Math.min(above, least(lines, LengthLine::roomBelow)) - LEAST_REACH)
+                : above - LEAST_REACH;
+    }
+
+    private static List<LengthChange> inPlace(List<LengthLine> lines, double by, Options options) {
+        double removed = Math.max(0, -by);
+        double part = options.has("above") ? removed / 2 : 0;
         double reach = Math.max(REACH, Math.abs(by));
+        double above = Math.min(reach, least(lines, LengthLine::seamAbove) - removed + part);
+        double below = Math.min(reach, least(lines, LengthLine::seamBelow) - part);
         return lines.stream()
-                .map(line -> new LengthChange(
-                        part > 0 ? line.higher(-part) : line,
-                        by,
-                        Math.min(reach, least(lines, LengthLine::seamAbove) - removed + part),
-                        Math.min(reach, least(lines, LengthLine::seamBelow) - part),
-                        told(options)))
+                .map(line -> new LengthChange(part > 0 ? line.higher(-part) : line, by, above, below, told(options)))
                 .toList();
     }
 }
