@@ -19,6 +19,7 @@ public final class Catalogue {
             ShoulderSlope.sloping(),
             ShoulderWidth.broad(),
             ShoulderWidth.narrow(),
+            new ForwardShoulder(),
             new FullBust(),
             new HipBlend(),
             CentreFullness.fullSeat(),

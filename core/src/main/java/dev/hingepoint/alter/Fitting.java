@@ -35,6 +35,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             "sloping shoulders",
             "broad shoulders",
             "narrow shoulders",
+            "forward shoulders",
             "full bust",
             "hip blend",
             "full seat",

@@ -23,7 +23,7 @@ final class LargestAmount {
         try {
             altered = attempt.apply(amount);
         } catch (Refusal refused) {
-            throw refused.reason() instanceof Reason.BeyondLimit
+            throw refused.reason() instanceof Reason.BeyondLimit || refused.reason() instanceof Reason.Unsound
                     ? refusal(draft, refused.reason(), amount, attempt)
                     : refused;
         } catch (IllegalArgumentException | TopologyException wrong) {

@@ -60,7 +60,7 @@ final class ShoulderSlope implements Alteration {
         double by =
                 options.positive("by", "by: 10 mm", isSquare ? "order sloping shoulders" : "order square shoulders");
         List<Piece> pieces = Bodice.pieces(draft, name());
-        return Largest.orRefuse(draft, by, amount -> altered(draft, pieces, amount));
+        return LargestAmount.orRefusal(draft, by, amount -> altered(draft, pieces, amount));
     }
 
     private Altered altered(Draft draft, List<Piece> pieces, double by) {

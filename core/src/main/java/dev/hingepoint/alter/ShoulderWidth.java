@@ -54,7 +54,8 @@ final class ShoulderWidth implements Alteration {
         options.knowing("by");
         double by = options.positive("by", "by: 10 mm", isBroad ? "order narrow shoulders" : "order broad shoulders");
         List<Piece> pieces = Bodice.pieces(draft, name());
-        Altered altered = Largest.orRefuse(draft, by, amount -> altered(draft, pieces, isBroad ? amount : -amount));
+        Altered altered =
+                LargestAmount.orRefusal(draft, by, amount -> altered(draft, pieces, isBroad ? amount : -amount));
         Altered told = CapEase.told(altered, draft, pieces, "");
         return by > USUAL_MOST ? told.withNote(Reason.millimetres(by) + " is unusual: up to 20 mm is common") : told;
     }

@@ -337,7 +337,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         return stretches.stream()
                 .filter(stretch -> stretch.newCourse().isPresent() && isOn(piece, stretch, point))
                 .findFirst()
-                .filter(stretch -> stretch.course().distanceTo(point) > Tolerance.COINCIDENT)
+                .filter(stretch -> stretch.course().distanceTo(point) > 2 * Tolerance.LAST_DECIMAL)
                 .map(stretch -> {
                     Path old = piece.edge(stretch.edge()).path();
                     double from = old.distanceAlong(stretch.from());
