@@ -97,6 +97,15 @@ final class Bodice {
                 .min();
     }
 
+    /** The levels that end on the side seam. */
+    static List<String> levelsOnSideSeam(Piece piece) {
+        Path side = piece.edge(SIDE_SEAM).path();
+        return piece.marks(Level.class)
+                .map(Level::name)
+                .filter(level -> side.distanceTo(piece.levelFrame(level).outerEnd()) <= Tolerance.JOINING)
+                .toList();
+    }
+
     /** Over how many mm a side seam gives way to a moved underarm: down to the bust level, so that the girth there stays; above any dart. */
     static double wayOfSideSeam(Piece piece) {
         double level = toFirstLevel(piece).orElse(GIVES_WAY_OVER);
@@ -120,25 +129,25 @@ final class Bodice {
     }
 
     /**
-     * The darts of a shoulder that was redrawn, each as wide at its mouth as it was: the mouth stays about its middle, and the tip slides
+     * The darts of an edge that was redrawn, each as wide at its mouth as it was: the mouth stays about its middle, and the tip slides
      * along the mouth's direction until the legs are equal.
      */
-    static Piece withShoulderDarts(Piece before, Piece after) {
-        Path shoulder = after.edge(SHOULDER).path();
-        return after.withMarksChanged(mark -> mark instanceof EdgeDart dart && SewnEdge.isOn(shoulder, dart)
+    static Piece withDarts(Piece before, Piece after, String edge) {
+        Path path = after.edge(edge).path();
+        return after.withMarksChanged(mark -> mark instanceof EdgeDart dart && SewnEdge.isOn(path, dart)
                 ? asWide(
                         dart,
-                        shoulder,
+                        path,
                         before.find(EdgeDart.class, dart.name()).orElseThrow().intake())
                 : mark);
     }
 
-    private static EdgeDart asWide(EdgeDart dart, Path shoulder, double intake) {
-        double start = shoulder.distanceAlong(shoulder.nearest(dart.mouthStart()));
-        double end = shoulder.distanceAlong(shoulder.nearest(dart.mouthEnd()));
+    private static EdgeDart asWide(EdgeDart dart, Path path, double intake) {
+        double start = path.distanceAlong(path.nearest(dart.mouthStart()));
+        double end = path.distanceAlong(path.nearest(dart.mouthEnd()));
         double half = Math.copySign(intake / 2, end - start);
-        Point one = shoulder.at((start + end) / 2 - half);
-        Point other = shoulder.at((start + end) / 2 + half);
+        Point one = path.at((start + end) / 2 - half);
+        Point other = path.at((start + end) / 2 + half);
         Vector mouth = other.minus(one).unit();
         Point tip = dart.tip()
                 .plus(mouth.times(one.midpoint(other).minus(dart.tip()).dot(mouth)));

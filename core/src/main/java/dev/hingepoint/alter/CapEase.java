@@ -63,7 +63,7 @@ final class CapEase {
         belowNotches(after, seam).forEach(below -> note.append("; ").append(below));
         if (!SeamWalk.of(after, seam).lengthMatches()) {
             note.append("; it is ")
-                    .append(Reason.millimetres(Math.abs(is - was)))
+                    .append(tenths(Math.abs(is - was)))
                     .append(is < was ? " too short" : " too long")
                     .append(" for what the pattern means")
                     .append(correction.isEmpty() ? "" : ": " + correction);
@@ -87,9 +87,16 @@ final class CapEase {
         return told;
     }
 
+    private static String tenths(double mm) {
+        return Reason.millimetres(Math.rint(mm * 10) / 10);
+    }
+
     private static void tell(List<String> told, String notch, double ease) {
         if (Math.abs(ease) > TOLD) {
-            told.add(Reason.millimetres(ease) + " of it below the notch '" + notch + "', where none belongs");
+            told.add(
+                    ease > 0
+                            ? tenths(ease) + " of it below the notch '" + notch + "', where none belongs"
+                            : "below the notch '" + notch + "' the cap is " + tenths(-ease) + " too short");
         }
     }
 }

@@ -32,6 +32,11 @@ final class CapNotches {
         return seam.join().contains(UnderarmBlend.cap(seam)) ? seam.to() : seam.join();
     }
 
+    /** The sewn length in mm of the armholes that a cap goes into. */
+    static double armholes(Draft draft, Seam seam) {
+        return Bodice.length(draft, armholes(seam));
+    }
+
     /** The one that meets the shoulder: no armhole has a notch of that name, and none lies higher. */
     static Optional<Notch> top(Draft draft, Seam seam) {
         EdgeRef cap = UnderarmBlend.cap(seam);
@@ -78,5 +83,67 @@ final class CapNotches {
                 notch.count(),
                 new Line(notch.line().start().plus(shift), notch.line().end().plus(shift)));
         return piece.withMarksChanged(mark -> mark.equals(notch) ? moved : mark);
+    }
+
+    /**
+     * The notches of a cap after cap or armholes changed: as far beyond their partners from the underarm as they were, so that nothing
+     * is eased in below them that was not; the one at the top as the armhole there says, with half of what the cap alone has gained.
+     */
+    static Draft following(Draft before, Draft after, Seam seam) {
+        EdgeRef cap = UnderarmBlend.cap(seam);
+        Optional<Notch> top = top(before, seam);
+        double gained = after.sewnLength(cap) - before.sewnLength(cap) - armholes(after, seam) + armholes(before, seam);
+        Draft draft = after;
+        for (EdgeRef armhole : armholes(seam)) {
+            Optional<String> end = endAt(before, seam, before.piece(armhole.piece()));
+            if (end.isPresent()) {
+                for (Notch notch : partners(before, cap, armhole)) {
+                    double more = fromEnd(after, armhole, notch.name(), Bodice.SIDE_SEAM)
+                            - fromEnd(before, armhole, notch.name(), Bodice.SIDE_SEAM);
+                    draft = placed(before, draft, cap, notch, end.get(), more);
+                }
+                if (top.isPresent()) {
+                    double more = after.sewnLength(armhole) - before.sewnLength(armhole) + gained / 2;
+                    draft = placed(before, draft, cap, top.get(), end.get(), more);
+                    top = Optional.empty();
+                }
+            }
+        }
+        return draft;
+    }
+
+    /** The notches of the cap whose name stands once on it and once on the armhole. */
+    private static List<Notch> partners(Draft draft, EdgeRef cap, EdgeRef armhole) {
+        List<Notch> own = on(draft.piece(cap.piece()), cap.edge()).toList();
+        List<Notch> others = on(draft.piece(armhole.piece()), armhole.edge()).toList();
+        return own.stream()
+                .filter(notch ->
+                        own.stream().filter(o -> o.name().equals(notch.name())).count() == 1
+                                && others.stream()
+                                                .filter(o -> o.name().equals(notch.name()))
+                                                .count()
+                                        == 1)
+                .toList();
+    }
+
+    private static double fromEnd(Draft draft, EdgeRef ref, String notch, String end) {
+        Piece piece = draft.piece(ref.piece());
+        Path path = piece.from(ref.edge(), end);
+        Notch found = on(piece, ref.edge())
+                .filter(other -> other.name().equals(notch))
+                .findFirst()
+                .orElseThrow();
+        return path.distanceAlong(path.nearest(found.at()));
+    }
+
+    /** The draft with a notch of the cap as far from an end as it was, and so many mm more. */
+    private static Draft placed(Draft before, Draft draft, EdgeRef cap, Notch notch, String end, double more) {
+        double wanted = fromEnd(before, cap, notch.name(), end) + more;
+        Piece sleeve = draft.piece(cap.piece());
+        Notch now = on(sleeve, cap.edge())
+                .filter(other -> other.name().equals(notch.name()))
+                .findFirst()
+                .orElseThrow();
+        return draft.with(slid(sleeve, cap.edge(), now, end, wanted - fromEnd(draft, cap, notch.name(), end)));
     }
 }

@@ -26,6 +26,10 @@ public final class Catalogue {
             CentreFullness.flatSeat(),
             CentreFullness.largeAbdomen(),
             new SwayBack(),
+            new ArmholeDepth(),
+            UpperArm.full(),
+            UpperArm.slim(),
+            new SleeveShape(),
             new Neckline(),
             new Hem());
 

@@ -42,6 +42,10 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             "flat seat",
             "large abdomen",
             "sway back",
+            "armhole",
+            "full upper arm",
+            "slim upper arm",
+            "sleeve",
             "neckline",
             "hem");
 

@@ -88,8 +88,8 @@ final class ForwardShoulder implements Alteration {
             double reach = Math.min(by, Redraw.reach(longer.piece(), joint));
             longer = longer.then(Redraw.faired("Fair the armhole of the back", longer.piece(), joint, reach));
         }
-        shorter = shorter.marked(Bodice.withShoulderDarts(front, shorter.piece()));
-        longer = longer.marked(Bodice.withShoulderDarts(back, longer.piece()));
+        shorter = shorter.marked(Bodice.withDarts(front, shorter.piece(), Bodice.SHOULDER));
+        longer = longer.marked(Bodice.withDarts(back, longer.piece(), Bodice.SHOULDER));
         List<Step> steps = new ArrayList<>(shorter.steps());
         steps.addAll(longer.steps());
         return new Altered(

@@ -159,7 +159,7 @@ final class ShoulderSlope implements Alteration {
                                 Bodice.ARMHOLE,
                                 Bodice.wayOfSideSeam(piece),
                                 sideSeam(piece, rise.plus(sliding)))));
-        return paper.marked(Bodice.withShoulderDarts(piece, paper.piece()));
+        return paper.marked(Bodice.withDarts(piece, paper.piece(), Bodice.SHOULDER));
     }
 
     /** From its underarm, which slides along the side seam, to the tip. */

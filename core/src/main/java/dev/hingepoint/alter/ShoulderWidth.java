@@ -5,13 +5,11 @@ import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,7 +93,7 @@ final class ShoulderWidth implements Alteration {
                 .then(Redraw.whole(caption, piece, Bodice.SHOULDER, Bodice.NECKLINE, newShoulder)
                         .and(Redraw.whole(caption, piece, Bodice.ARMHOLE, Bodice.SHOULDER, newArmhole))
                         .and(Redraw.whole(caption, piece, Bodice.NECKLINE, Bodice.SHOULDER, newNeckline.reversed())));
-        return paper.marked(Bodice.withShoulderDarts(piece, paper.piece()));
+        return paper.marked(Bodice.withDarts(piece, paper.piece(), Bodice.SHOULDER));
     }
 
     /** The shoulder's motion about its neck end: longer by a factor, and turned. */
@@ -124,11 +122,7 @@ final class ShoulderWidth implements Alteration {
             laws.add(Law.keepsLength(name, Bodice.ARMHOLE, 0.1));
             laws.add(Bodice.keepsShape(name, Bodice.NECKLINE, "", Motion.STAY, 0.5));
             laws.add(Law.keepsLength(name, Bodice.NECKLINE, 0.3));
-            Path side = piece.edge(Bodice.SIDE_SEAM).path();
-            piece.marks(Level.class)
-                    .map(Level::name)
-                    .filter(level -> side.distanceTo(piece.levelFrame(level).outerEnd()) <= Tolerance.JOINING)
-                    .forEach(level -> laws.add(Law.keepsWidth(name, level, 1e-6)));
+            Bodice.levelsOnSideSeam(piece).forEach(level -> laws.add(Law.keepsWidth(name, level, 0.01)));
         }
         Bodice.shoulderSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
         return laws;

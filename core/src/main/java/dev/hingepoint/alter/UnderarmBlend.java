@@ -151,7 +151,7 @@ final class UnderarmBlend {
      *
      * @param down unit direction of the grain
      */
-    private record Cap(Path rise, Path fall, Vector down) {
+    record Cap(Path rise, Path fall, Vector down) {
         /** @param from the neighbour at the end that rises to the top */
         static Cap of(Piece sleeve, String edge, String from) {
             Path path = sleeve.from(edge, from);
@@ -160,7 +160,7 @@ final class UnderarmBlend {
             if (path.distanceAlong(top) <= Tolerance.JOINING
                     || path.length() - path.distanceAlong(top) <= Tolerance.JOINING) {
                 throw new Refusal(new Reason.Unsound(
-                        "the cap must have its top between its two ends for a blend at the bust",
+                        "the cap must have its top between its two ends",
                         sleeve.where().edge(edge)));
             }
             return new Cap(path.part(path.startPosition(), top), path.part(top, path.endPosition()), down);
@@ -190,6 +190,23 @@ final class UnderarmBlend {
                     rise.moved(across(Math.abs(other.across(other.rise.start()) / across(rise.start())))),
                     fall.moved(across(Math.abs(other.across(other.fall.end()) / across(fall.end())))),
                     down);
+        }
+
+        /** Stretched across and up or down about the top, each half by itself, until its ends are where they should be. */
+        Cap reaching(Point start, Point end) {
+            return new Cap(
+                    rise.moved(about(rise.start(), start)).withStart(start),
+                    fall.moved(about(fall.end(), end)).withEnd(end),
+                    down);
+        }
+
+        private Motion about(Point was, Point is) {
+            double wider = across(is) / across(was);
+            double deeper = is.minus(top()).dot(down) / was.minus(top()).dot(down);
+            if (!(wider > 0 && deeper > 0)) {
+                throw new IllegalArgumentException("the cap has no room for it");
+            }
+            return across(wider).then(Motion.stretch(top(), down, deeper));
         }
 
         private Motion across(double factor) {
