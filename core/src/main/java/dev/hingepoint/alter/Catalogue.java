@@ -20,6 +20,7 @@ public final class Catalogue {
             ShoulderWidth.broad(),
             ShoulderWidth.narrow(),
             new ForwardShoulder(),
+            new RoundBack(),
             new FullBust(),
             new HipBlend(),
             CentreFullness.fullSeat(),

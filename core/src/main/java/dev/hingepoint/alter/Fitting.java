@@ -36,6 +36,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             "broad shoulders",
             "narrow shoulders",
             "forward shoulders",
+            "round back",
             "full bust",
             "hip blend",
             "full seat",
