@@ -120,8 +120,7 @@ final class ArmholeDepth implements Alteration {
         Path own = piece.from(Bodice.ARMHOLE, Bodice.SIDE_SEAM);
         Vector step = newSide.start().minus(side.start());
         double turn = side.startTangent().angleTo(newSide.startTangent());
-        Path toUnderarm =
-                Bodice.withUnderarmMoved(own, Bodice.outwards(piece), step).reversed();
+        Path toUnderarm = Bodice.withEndMoved(own, Bodice.outwards(piece), step).reversed();
         return Fairing.turnedAtEnd(toUnderarm, toUnderarm.endTangent().turned(turn), WITHIN)
                 .withEnd(newSide.start())
                 .reversed();

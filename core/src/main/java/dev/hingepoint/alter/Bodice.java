@@ -114,13 +114,19 @@ final class Bodice {
         return Math.min(wanted, room);
     }
 
-    /** An armhole, given from its underarm, whose underarm goes by a step: down from its innermost point it gives way, the rest stays. */
-    static Path withUnderarmMoved(Path armhole, Vector outwards, Vector step) {
+    /**
+     * An armhole, given from one of its ends, the underarm or the tip of the shoulder, which goes by a step: up to its innermost point it gives
+     * way, the rest stays.
+     */
+    static Path withEndMoved(Path armhole, Vector outwards, Vector step) {
         Position innermost = armhole.farthest(outwards.negated());
-        Path moved = armhole.part(armhole.startPosition(), innermost).givingWay(step);
-        return innermost.equals(armhole.endPosition())
-                ? moved
-                : moved.then(armhole.part(innermost, armhole.endPosition()));
+        double along = armhole.distanceAlong(innermost);
+        if (along <= Tolerance.JOINING || along >= armhole.length() - Tolerance.JOINING) {
+            return armhole.givingWay(step);
+        }
+        return armhole.part(armhole.startPosition(), innermost)
+                .givingWay(step)
+                .then(armhole.part(innermost, armhole.endPosition()));
     }
 
     /** An armhole that runs up to the shoulder in another direction, or a neckline: it leaves its old course by less than one sees. */

@@ -86,6 +86,23 @@ class ShoulderSlopeTest {
                 .angleTo(piece.from(neighbour, "shoulder").startTangent()));
     }
 
+    /** Shoulders of different slopes change by different amounts; they still differ by what they did. */
+    @Test
+    void shouldersOfDifferentSlopesStillMatch() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0);
+        Draft drawn = TestPatterns.withSleeve(TestPatterns.dress(shape)).in("40");
+        Draft draft = Catalogue.alter(drawn, new AlterationRequest("forward shoulders", Map.of("by", "12 mm")))
+                .draft();
+        for (double up : new double[] {10, -10}) {
+            Draft after = Catalogue.alter(draft, request(up, "10 mm")).draft();
+            assertEquals(shoulders(draft), shoulders(after), 0.1);
+        }
+    }
+
+    private static double shoulders(Draft draft) {
+        return Measured.sewn(draft.piece("front"), "shoulder") - Measured.sewn(draft.piece("back"), "shoulder");
+    }
+
     /** Derived: a level shoulder of 90 mm whose tip goes up by 12 mm; an upright side seam grows by as much. */
     @Test
     void onStraightPaperTheShoulderIsTheHypotenuse() {
