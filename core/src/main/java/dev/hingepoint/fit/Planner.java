@@ -10,6 +10,7 @@ import dev.hingepoint.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -148,17 +149,24 @@ public final class Planner {
         }
         double least = 2 * 25.4;
         double ease = sleeve - arm.getAsDouble();
-        String amount = ease >= least
-                ? "nothing: the sleeve has " + mm(ease) + " over the arm"
-                : "the sleeve needs " + mm(least - ease) + " more at the upper arm: a full upper arm, by hand";
-        add(PlanLine.of(
+        PlanLine line = PlanLine.of(
                         Topic.SLEEVE,
-                        amount,
+                        ease >= least
+                                ? "nothing: the sleeve has " + mm(ease) + " over the arm"
+                                : "widen the sleeve by " + mm(Math.ceil(least - ease)) + " at the upper arm",
                         "the sleeve at the upper arm is at least 2 in more than the arm",
                         "Threads (2021), Set-in Sleeve Solutions")
-                .comparing("upper arm", arm.getAsDouble(), sleeve));
-        if (ease < least) {
-            problems.add("the sleeve is " + mm(least - ease) + " too narrow at the upper arm");
+                .comparing("upper arm", arm.getAsDouble(), sleeve);
+        if (ease >= least) {
+            add(line);
+            return;
+        }
+        try {
+            alter(line, new AlterationRequest("full upper arm", Map.of("by", mm(Math.ceil(least - ease)))));
+        } catch (Refusal refusal) {
+            add(line);
+            problems.add("the sleeve is " + mm(least - ease) + " too narrow at the upper arm: "
+                    + refusal.reason().sentence());
         }
     }
 

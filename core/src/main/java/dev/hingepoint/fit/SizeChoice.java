@@ -111,7 +111,9 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
             lines.add(PlanLine.of(
                             Topic.SHOULDERS,
                             "size " + size + " by the upper bust, size " + other
-                                    + " by the shoulder: alter the shoulder of size " + size + " by hand",
+                                    + " by the shoulder: order "
+                                    + (shoulder.getAsDouble() > drafted ? "broad" : "narrow") + " shoulders: {by: "
+                                    + Planner.mm(Math.abs(shoulder.getAsDouble() - drafted)) + "}",
                             "a shoulder more than " + Planner.mm(FAR_SHOULDER) + " from the chart is altered",
                             PlanLine.COMMON_PRACTICE)
                     .comparing("shoulder", shoulder.getAsDouble(), drafted));

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.alter.Fitting;
+import dev.hingepoint.check.Measurements;
+import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
@@ -248,5 +250,23 @@ class PlannerTest {
         lengths.computeIfPresent("full bust", (name, length) -> new Length(length.mm() + more));
         Plan plan = plan(pattern, Body.of(lengths));
         assertTrue(plan.problems().stream().anyMatch(problem -> problem.contains("outside the chart")));
+    }
+
+    /** Source: Threads (2021), "Set-in Sleeve Solutions": at least the arm and 2 in. */
+    @Test
+    void anArmThatNeedsRoomGetsIt() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 6, false, false, true, true, 0);
+        Pattern plain = dress(shape, 0);
+        Pattern pattern = TestPatterns.withSleeve(plain);
+        double sleeve = Measurements.of(pattern.in("40")).get("upper arm girth");
+        Map<String, Length> lengths =
+                new LinkedHashMap<>(body(plain, "40", 0, 0, 0).lengths());
+        lengths.put("upper arm", new Length(sleeve - 2 * 25.4 + 18.3));
+        Plan plan = plan(pattern, Body.of(lengths));
+        assertEquals(List.of(new AlterationRequest("full upper arm", Map.of("by", "19 mm"))), plan.alterations());
+        assertEquals(List.of(), plan.problems());
+        assertEquals(sleeve + 19, Measurements.of(plan.planned()).get("upper arm girth"), 0.1);
+        lengths.put("upper arm", new Length(sleeve - 2 * 25.4));
+        assertEquals(List.of(), plan(pattern, Body.of(lengths)).alterations());
     }
 }
