@@ -29,7 +29,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * One piece lengthened or shortened: slashed straight across, all below the line moved down or up square to it, and what the line crossed drawn fair.
+ * One piece lengthened or shortened: slashed straight across, all below the line moved down or up, and what the line crossed drawn fair.
  *
  * <p>Where the place is a level or a drawn line, that goes with the paper below it, and paper is let in or taken out right above it: the length down to
  * a waist changes, and the skirt from the waist down is as it was. Lengthened and shortened again by as much at one place, the paper is as it was (1e-9 mm, before the seams are drawn fair).
@@ -67,12 +67,9 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
 
     Paper paper() {
         Paper cut = Paper.of(piece()).then(cut());
-        for (Mark mark : line.rides()) {
+        if (line.rides().isPresent()) {
             cut = cut.marked(cut.piece()
-                    .withMarksChanged(now ->
-                            now.getClass() == mark.getClass() && now.name().equals(mark.name())
-                                    ? mark.moved(shift())
-                                    : now));
+                    .withMarksChanged(now -> isRiding(now) ? line.rides().get().moved(shift()) : now));
         }
         Paper paper = StretchedDarts.on(cut, line.down());
         Optional<Redraw> fair = edges().stream()
@@ -80,6 +77,11 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
                 .map(edge -> rejoined(paper.piece(), edge))
                 .reduce(Redraw::and);
         return fair.map(paper::then).orElse(paper);
+    }
+
+    private boolean isRiding(Mark mark) {
+        Mark rides = line.rides().orElseThrow();
+        return mark.getClass() == rides.getClass() && mark.name().equals(rides.name());
     }
 
     private Cut cut() {

@@ -16,6 +16,7 @@ import dev.hingepoint.pattern.LevelFrame;
 import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.Piece;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
@@ -29,7 +30,7 @@ import java.util.stream.Stream;
  * @param down along the fold, where the piece has one, which stays one straight line; else square to the line: a bodice that a sway back has
  *     turned gets longer along itself
  */
-record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vector down) {
+record LengthLine(Piece piece, Optional<Mark> rides, Point middle, Vector along, Vector down) {
     /** A line that ends nearer to a corner in mm opens the corner, and nobody can say which edge gets longer. */
     private static final double CORNER = 1;
 
@@ -54,7 +55,7 @@ record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vec
                 .map(fold -> fold.path().startTangent())
                 .orElse(square);
         down = down.dot(piece.grain().down()) > 0 ? down : down.negated();
-        return new LengthLine(piece, List.of(mark), path.start().midpoint(path.end()), along, down);
+        return new LengthLine(piece, Optional.of(mark), path.start().midpoint(path.end()), along, down);
     }
 
     /**
@@ -89,7 +90,7 @@ record LengthLine(Piece piece, List<Mark> rides, Point middle, Vector along, Vec
 
     /** The line so many mm higher; nothing rides on it. */
     LengthLine higher(double mm) {
-        return new LengthLine(piece, List.of(), middle.minus(down.times(mm)), along, down);
+        return new LengthLine(piece, Optional.empty(), middle.minus(down.times(mm)), along, down);
     }
 
     /**

@@ -41,6 +41,10 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
     /** So much of centre line and shoulder must be left. */
     private static final double LEAST_LEFT = 20;
 
+    boolean isChanged() {
+        return lower != 0 || widen != 0 || drawn.isPresent();
+    }
+
     String centre() {
         return piece.centre().map(Edge::name).orElseThrow();
     }

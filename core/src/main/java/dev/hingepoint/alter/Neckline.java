@@ -57,7 +57,8 @@ final class Neckline implements Alteration {
         options.knowing("lower", "lower back", "widen", "to");
         List<Piece> pieces = pieces(draft);
         List<String> notes = new ArrayList<>();
-        List<NeckEdge> edges = options.has("to") ? drawn(pieces, options, notes) : scaled(pieces, options);
+        List<NeckEdge> edges = (options.has("to") ? drawn(pieces, options, notes) : scaled(pieces, options))
+                .stream().filter(NeckEdge::isChanged).toList();
         List<EdgeRef> changed = new ArrayList<>();
         edges.stream()
                 .filter(edge -> edge.widen() != 0)
@@ -79,11 +80,10 @@ final class Neckline implements Alteration {
             steps.addAll(paper.steps());
             laws.addAll(edge.laws());
         }
-        List<String> names = pieces.stream().map(Piece::name).toList();
         draft.pieces().stream()
-                .filter(piece -> !names.contains(piece.name()))
+                .filter(piece -> edges.stream().noneMatch(edge -> edge.piece().isSamePieceAs(piece)))
                 .forEach(piece -> laws.add(Law.keepsPiece(piece)));
-        notes.add(longer(draft, done, names));
+        notes.add(longer(draft, done, pieces.stream().map(Piece::name).toList()));
         return openings(new Altered(done, amounts(edges, options), steps, laws, notes), edges);
     }
 
@@ -207,8 +207,10 @@ final class Neckline implements Alteration {
 
     private static Map<String, Object> amounts(List<NeckEdge> edges, Options options) {
         Map<String, Object> amounts = new LinkedHashMap<>();
-        edges.forEach(edge -> amounts.put(isBack(edge.piece()) ? "lower back" : "lower", edge.lower()));
-        amounts.put("widen", edges.get(0).widen());
+        edges.forEach(edge -> {
+            amounts.put(isBack(edge.piece()) ? "lower back" : "lower", edge.lower());
+            amounts.put("widen", edge.widen());
+        });
         options.text("to").ifPresent(to -> amounts.put("to", to));
         return amounts;
     }

@@ -132,6 +132,18 @@ class NecklineTest {
         return refusal.reason().limit().orElseThrow();
     }
 
+    @Test
+    void loweredAtTheFrontTheBackIsNotTouched() {
+        Draft draft = dress(SHAPE);
+        Altered altered = Catalogue.alter(draft, request("lower", "20 mm"));
+        assertEquals(draft.piece("back"), altered.draft().piece("back"));
+        assertEquals(1, altered.steps().size());
+        assertEquals(
+                "Redraw the neckline 20 mm lower at the centre front",
+                altered.steps().get(0).caption());
+        assertEquals(Map.of("lower", 20.0, "widen", 0.0), altered.amounts());
+    }
+
     /** Raised and narrowed again by as much it is as it was. */
     @Property(seed = "423", tries = 40)
     void raisedAgainByAsMuchItIsAsItWas(
