@@ -159,6 +159,7 @@ final class Hem implements Alteration {
             steps.addAll(paper.steps());
             laws.addAll(line.laws(paper.piece()));
         }
+        List<String> levels = changed.levels();
         List<Opening> openings = new ArrayList<>();
         for (Opening opening : changed.openings()) {
             boolean isAtHem = opening.from().equals(HemLine.HEM)
@@ -170,7 +171,11 @@ final class Hem implements Alteration {
                 openings.add(opening.withLength(length));
             }
         }
+        List<String> gone = altered.draft().levels().stream()
+                .filter(level -> !levels.contains(level))
+                .map(level -> "the " + level + " falls off with what is cut off, and no width is told there any more")
+                .toList();
         return new Altered(
-                changed.with(changed.construction().withOpenings(openings)), altered.amounts(), steps, laws, List.of());
+                changed.with(changed.construction().withOpenings(openings)), altered.amounts(), steps, laws, gone);
     }
 }

@@ -151,8 +151,11 @@ class HemTest {
     @Test
     void whatLiesBelowFallsOff() {
         Draft draft = TestPatterns.of(TestPatterns.straightBack(225, 1000, 400)).in("40");
-        Piece short550 =
-                Catalogue.alter(draft, request("by", "-450 mm")).draft().piece("back");
+        Altered altered = Catalogue.alter(draft, request("by", "-450 mm"));
+        assertEquals(
+                List.of("the hip falls off with what is cut off, and no width is told there any more"),
+                altered.notes());
+        Piece short550 = altered.draft().piece("back");
         assertTrue(short550.hasLevel("waist"));
         assertFalse(short550.hasLevel("hip"));
         assertEquals(1, short550.marks(Notch.class).count());
