@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Trues the side bust dart after the paper was spread: the leg ends stay where the cut left them, and the tip stops short of the apex, on
+ * Trues a bust dart after the paper was spread, or the dart moved: the leg ends stay where the cut left them, and the tip stops short of the apex, on
  * the perpendicular bisector of the mouth.
  */
 final class BustDart {
@@ -25,6 +25,7 @@ final class BustDart {
     private static final double SEAM_FOLLOWS_OVER = 60;
     private static final double NOTCH = 6;
 
+    private final String edge;
     private final Point upper;
     private final Point lower;
     private final Point apex;
@@ -32,13 +33,15 @@ final class BustDart {
     private final OptionalDouble wantedDistance;
 
     /**
-     * @param upper the upper leg's end on the side seam, after the cut
-     * @param lower the lower leg's end on the side seam, after the cut
+     * @param edge the edge that the dart opens on
+     * @param upper the upper leg's end on the edge, after the cut
+     * @param lower the lower leg's end on the edge, after the cut
      * @param apex after the cut
      * @param tipDistance how far in mm the tip stops short of the apex, where ordered
      */
-    BustDart(String name, Point upper, Point lower, Point apex, OptionalDouble tipDistance) {
+    BustDart(String name, String edge, Point upper, Point lower, Point apex, OptionalDouble tipDistance) {
         this.name = name;
+        this.edge = edge;
         this.upper = upper;
         this.lower = lower;
         this.apex = apex;
@@ -59,7 +62,7 @@ final class BustDart {
     Paper drawnOn(Paper paper) {
         Piece piece = paper.piece();
         Redraw mouth = Redraw.straight(
-                "Draw the side seam straight across the dart's mouth", onSide(piece, upper), onSide(piece, lower));
+                "Draw the " + edge + " straight across the dart's mouth", onEdge(piece, upper), onEdge(piece, lower));
         Paper straight = paper.then(mouth);
         Point tip = tipOnBisector();
         if (tip != null) {
@@ -68,8 +71,8 @@ final class BustDart {
         return legsMadeEqual(straight);
     }
 
-    private static Spot onSide(Piece piece, Point point) {
-        return piece.nearest(piece.edge(BustLines.SIDE_SEAM), point);
+    private Spot onEdge(Piece piece, Point point) {
+        return piece.nearest(piece.edge(edge), point);
     }
 
     /** Null where no point of the bisector is that near to the apex. */
@@ -122,7 +125,7 @@ final class BustDart {
     }
 
     private Redraw seamFollowing(Piece piece, Point newUpper, Point newLower) {
-        Path side = piece.edge(BustLines.SIDE_SEAM).path();
+        Path side = piece.edge(edge).path();
         double one = side.distanceAlong(side.nearest(upper));
         double other = side.distanceAlong(side.nearest(lower));
         boolean downwards = one < other;
@@ -137,8 +140,8 @@ final class BustDart {
                 .then(Path.through(start, end))
                 .then(side.part(side.positionAt(second), to).withStart(end));
         return new Redraw(
-                "Make the dart's legs equal; the side seam follows",
-                List.of(new Redraw.Stretch(BustLines.SIDE_SEAM, from, to, course)));
+                "Make the dart's legs equal; the " + edge + " follows",
+                List.of(new Redraw.Stretch(edge, from, to, course)));
     }
 
     private Paper marked(Paper paper, Point legUpper, Point tip, Point legLower) {

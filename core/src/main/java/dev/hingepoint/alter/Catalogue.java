@@ -22,6 +22,7 @@ public final class Catalogue {
             new ForwardShoulder(),
             new RoundBack(),
             new FullBust(),
+            new MoveDart(),
             new HipBlend(),
             CentreFullness.fullSeat(),
             CentreFullness.flatSeat(),

@@ -38,6 +38,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             "forward shoulders",
             "round back",
             "full bust",
+            "move dart",
             "hip blend",
             "full seat",
             "flat seat",

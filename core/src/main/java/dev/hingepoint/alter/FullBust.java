@@ -59,8 +59,13 @@ final class FullBust implements Alteration {
         Point lower = lines.lowerSide(spread).of(lines.lowerLegEnd());
         Paper cut = Paper.of(front).marked(lines.withoutDart()).then(lines.cut(spread));
         String dartName = lines.dart().map(EdgeDart::name).orElse("side bust dart");
-        BustDart dart =
-                new BustDart(dartName, upper, lower, lines.apex().plus(lines.shift(spread)), tipDistance(options));
+        BustDart dart = new BustDart(
+                dartName,
+                BustLines.SIDE_SEAM,
+                upper,
+                lower,
+                lines.apex().plus(lines.shift(spread)),
+                tipDistance(options));
         List<String> kept = options.has("keep") ? kept(options) : List.of();
         List<Law> laws = laws(draft, lines, spread, asEase, dartName, kept);
         if (asEase) {
@@ -102,7 +107,7 @@ final class FullBust implements Alteration {
         return amount;
     }
 
-    private static OptionalDouble tipDistance(Options options) {
+    static OptionalDouble tipDistance(Options options) {
         Optional<Length> tip = options.length("tip");
         if (tip.isPresent() && !(tip.get().mm() > 0)) {
             throw options.refuse("tip must be more than 0 mm: the dart stops short of the apex");
