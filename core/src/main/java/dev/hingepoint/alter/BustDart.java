@@ -144,7 +144,8 @@ final class BustDart {
                 List.of(new Redraw.Stretch(edge, from, to, course)));
     }
 
-    private Paper marked(Paper paper, Point legUpper, Point tip, Point legLower) {
+    /** The dart drawn on a paper whose edge runs straight between the leg ends, with a notch at each. */
+    Paper marked(Paper paper, Point legUpper, Point tip, Point legLower) {
         Piece piece = paper.piece();
         Piece drawn = piece.withMark(EdgeDart.of(name, legUpper, tip, legLower))
                 .withMark(notch(name + ", upper leg", legUpper, tip))

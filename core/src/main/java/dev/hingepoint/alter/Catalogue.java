@@ -21,6 +21,7 @@ public final class Catalogue {
             ShoulderWidth.narrow(),
             new ForwardShoulder(),
             new RoundBack(),
+            new MoveApex(),
             new FullBust(),
             new MoveDart(),
             new HipBlend(),

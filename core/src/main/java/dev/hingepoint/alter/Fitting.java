@@ -37,6 +37,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             "narrow shoulders",
             "forward shoulders",
             "round back",
+            "move apex",
             "full bust",
             "move dart",
             "hip blend",
