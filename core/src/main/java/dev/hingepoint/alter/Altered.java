@@ -61,6 +61,33 @@ public record Altered(Draft draft, Map<String, Object> amounts, List<Step> steps
                 notes);
     }
 
+    /** This and then another alteration of the draft that came of it, as one: each law speaks of its own half. */
+    Altered then(Altered next) {
+        Draft middle = draft;
+        List<Law> all = new ArrayList<>();
+        laws.forEach(law -> all.add(new Law(
+                law.sentence(),
+                law.where(),
+                (before, after) -> law.expected().applyAsDouble(before, middle),
+                (before, after) -> law.actual().applyAsDouble(before, middle),
+                law.tolerance(),
+                law.isAngle())));
+        next.laws.forEach(law -> all.add(new Law(
+                law.sentence(),
+                law.where(),
+                (before, after) -> law.expected().applyAsDouble(middle, after),
+                (before, after) -> law.actual().applyAsDouble(middle, after),
+                law.tolerance(),
+                law.isAngle())));
+        Map<String, Object> done = new LinkedHashMap<>(amounts);
+        next.amounts.forEach(done::putIfAbsent);
+        List<Step> told = new ArrayList<>(steps);
+        told.addAll(next.steps);
+        List<String> heard = new ArrayList<>(notes);
+        heard.addAll(next.notes);
+        return new Altered(next.draft, done, told, all, heard);
+    }
+
     /** Whether every law holds. */
     boolean holds(Draft before) {
         return laws.stream().allMatch(law -> law.on(before, draft).holds());

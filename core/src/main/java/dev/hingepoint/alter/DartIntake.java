@@ -46,6 +46,11 @@ record DartIntake(Piece lifted, String name, String edge, Point one, Point other
         return onBisector(one, other, apex);
     }
 
+    /** What the dart takes out about the pivot, in radians. */
+    double angle() {
+        return Math.abs(one.minus(pivot()).angleTo(other.minus(pivot())));
+    }
+
     /** How far in mm the dart points past the apex. */
     double aside() {
         return apex.distanceTo(pivot());

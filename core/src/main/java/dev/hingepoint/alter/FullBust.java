@@ -27,7 +27,8 @@ import java.util.stream.Stream;
  *
  * <p>Kept: neckline and shoulder in their places, the armhole's length, the side seam's length with its dart closed. The front is wider by
  * the spread from the bust down and longer at centre front; the side bust dart takes in more. With {@code dart: ease}, for knits, the
- * intake stays as fullness in the side seam. With {@code keep: waist} or {@code keep: hip} the growth there is taken back.
+ * intake stays as fullness in the side seam; with {@code dart: armhole}, {@code hem} or {@code waist}, what the spread added is rotated there
+ * ({@link MoveDart}; {@code at} and {@code from} say where), and a drawn side dart stays as deep as it was. With {@code keep: waist} or {@code keep: hip} the growth there is taken back.
  *
  * <p>The spread is per half front: half of (body full bust - the full bust that the chosen size is drafted for). Sources: a
  * sewing-school article on the small bust names the four lines; the amounts are derived in {@link BustLines}.
@@ -49,9 +50,36 @@ final class FullBust implements Alteration {
 
     @Override
     public Altered alter(Draft draft, Options options) {
-        options.knowing("spread", "girth", "dart", "keep", "tip");
+        options.knowing("spread", "girth", "dart", "keep", "tip", "at", "from");
         double spread = spread(options);
-        boolean asEase = options.choice("dart", "side", "ease").orElse("side").equals("ease");
+        String dart = options.choice("dart", "side", "ease", "hem", "waist", "armhole")
+                .orElse("side");
+        boolean isMoved = !dart.equals("side") && !dart.equals("ease");
+        if (options.has("at") && !isMoved) {
+            throw options.refuse("at: goes with dart: hem, waist or armhole");
+        }
+        if (isMoved && spread < 0) {
+            throw options.refuse(
+                    "a small bust closes the side bust dart, and nothing opens elsewhere; write dart: side");
+        }
+        Altered spreadOut = spread(draft, options, spread, dart.equals("ease"));
+        return isMoved ? spreadOut.then(moved(draft, spreadOut.draft(), dart, options)) : spreadOut;
+    }
+
+    /** What the spread added to the side bust dart rotated into another edge: the dart that was drawn stays as it was. */
+    private static Altered moved(Draft before, Draft spread, String edge, Options options) {
+        BustLines lines = new BustLines(front(before));
+        Piece front = spread.piece(lines.front().name());
+        EdgeDart dart = new BustLines(front).dart().orElseThrow();
+        DartIntake intake = DartIntake.of(front, dart, tipDistance(options));
+        double drawn = lines.dart()
+                .map(old -> DartIntake.of(lines.front(), old, OptionalDouble.empty())
+                        .angle())
+                .orElse(0.0);
+        return MoveDart.rotated(spread, intake, front, 1 - drawn / intake.angle(), edge, Optional.empty(), options);
+    }
+
+    private static Altered spread(Draft draft, Options options, double spread, boolean asEase) {
         Piece front = front(draft);
         BustLines lines = new BustLines(front);
         requireRoom(lines, spread);

@@ -56,12 +56,28 @@ final class MoveDart implements Alteration {
         Optional<Fullness> fullness = options.choice("as", "dart", "ease", "gathers", "flare")
                 .filter(as -> !as.equals("dart"))
                 .map(Fullness::named);
-        DartIntake intake = DartIntake.of(piece, dart, tip);
+        return rotated(draft, DartIntake.of(piece, dart, tip), piece, share, to, fullness, options);
+    }
+
+    /**
+     * A share of what a dart takes up, rotated into an edge or a dart.
+     *
+     * @param fullness what is left there instead of a dart
+     * @param options with the place: {@code at} and {@code from}
+     */
+    static Altered rotated(
+            Draft draft,
+            DartIntake intake,
+            Piece piece,
+            double share,
+            String to,
+            Optional<Fullness> fullness,
+            Options options) {
         DartTarget target = DartTarget.of(intake.lifted(), to, intake.pivot(), options);
         DartRotation rotation = new DartRotation(intake, target, share, fullness);
         fullness.ifPresent(kind -> kind.requireTaken(draft, piece, target.edge(), rotation.opening()));
         Map<String, Object> amounts = new LinkedHashMap<>();
-        amounts.put("dart", dart.name());
+        amounts.put("dart", intake.name());
         amounts.put("to", to);
         amounts.put("share", 100 * share);
         Paper turned = rotation.turned(Paper.of(piece).marked(intake.lifted()));

@@ -222,6 +222,57 @@ class MoveDartTest {
         assertEquals(was, angle(now, dart(now, "hem dart"), apex), 0.01);
     }
 
+    @Provide
+    Arbitrary<Shape> allShapes() {
+        return TestPatterns.shapes();
+    }
+
+    /** A full bust with its dart elsewhere: the drawn side dart stays as deep as it was, what the spread added is the new dart's. */
+    @Property(seed = "416", tries = 100)
+    void aFullBustOpensItsDartElsewhere(
+            @ForAll("allShapes") Shape shape,
+            @ForAll @DoubleRange(min = 5, max = 22) double spread,
+            @ForAll boolean atHem) {
+        String edge = atHem ? "hem" : "armhole";
+        Draft before = TestPatterns.dress(shape).in("40");
+        Piece old = before.piece("front");
+        Map<String, Object> amount = Map.of("spread", spread + " mm");
+        Piece side = Catalogue.alter(before, new AlterationRequest("full bust", amount))
+                .draft()
+                .piece("front");
+        Map<String, Object> elsewhere = Map.of("spread", spread + " mm", "dart", edge);
+        Draft after = Catalogue.alter(before, new AlterationRequest("full bust", elsewhere))
+                .draft();
+        Piece now = after.piece("front");
+        double whole = angle(side, dart(side, SIDE_DART), pivot(side));
+        double drawn = shape.bustDart() ? angle(old, dart(old, SIDE_DART), pivot(old)) : 0;
+        assertEquals(whole - drawn, angle(now, dart(now, edge + " dart"), pivot(side)), 0.01);
+        assertEquals(shape.bustDart(), now.find(EdgeDart.class, SIDE_DART).isPresent());
+        for (Dart dart : now.marks(EdgeDart.class).toList()) {
+            assertEquals(dart.legs().get(0).length(), dart.legs().get(1).length(), 0.01);
+        }
+        for (String kept : List.of("side seam", "armhole")) {
+            assertEquals(Measured.sewn(old, kept), Measured.sewn(now, kept), 0.4, kept);
+        }
+        assertEquals(Measured.sewn(side, "hem"), Measured.sewn(now, "hem"), 0.1);
+        assertEquals(old.edge("neckline"), now.edge("neckline"));
+        assertEquals(old.edge("shoulder"), now.edge("shoulder"));
+        assertEquals(side.edge("centre front"), now.edge("centre front"));
+        assertEquals(before.piece("back"), after.piece("back"));
+    }
+
+    @Test
+    void aFullBustElsewhereIsRefusedInPlainWords() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0);
+        Draft draft = TestPatterns.dress(shape).in("40");
+        for (Map<String, Object> wrong : List.<Map<String, Object>>of(
+                Map.of("spread", "15 mm", "dart", "waist"),
+                Map.of("spread", "-10 mm", "dart", "hem"),
+                Map.of("spread", "15 mm", "at", "40 mm"))) {
+            assertThrows(Refusal.class, () -> Catalogue.alter(draft, new AlterationRequest("full bust", wrong)));
+        }
+    }
+
     @Test
     void whatCannotBeIsRefusedWithWhatWouldWork() {
         Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0);
