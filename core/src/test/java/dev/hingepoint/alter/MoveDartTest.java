@@ -207,6 +207,26 @@ class MoveDartTest {
         assertEquals(12.7, near, 1e-6);
     }
 
+    /** A dart that has nothing to do with the bust turns about its own tip, which stays. */
+    @Test
+    void aShoulderDartOfABackTurnsAboutItsTip() {
+        Piece back = TestPatterns.straightBack(225, 1000, 400)
+                .withMark(EdgeDart.of("shoulder dart", new Point(105, 0), new Point(111, 80), new Point(117, 0)));
+        for (String to : List.of("neckline", "armhole")) {
+            Piece now = Catalogue.alter(TestPatterns.of(back).in("40"), request("to", to, "share", "50 %"))
+                    .draft()
+                    .piece("back");
+            Point tip = new Point(111, 80);
+            double whole = angle(back, dart(back, "shoulder dart"), tip);
+            for (String name : List.of("shoulder dart", to + " dart")) {
+                EdgeDart half = dart(now, name);
+                assertEquals(0, tip.distanceTo(half.tip()), 1e-9);
+                assertEquals(whole / 2, angle(now, half, tip), 1e-6);
+                assertEquals(half.first().length(), half.second().length(), 1e-6);
+            }
+        }
+    }
+
     @Test
     void itGoesIntoADartThatIsThere() {
         Piece front = TestPatterns.straightFront(3, 4, Optional.of(40.0));
