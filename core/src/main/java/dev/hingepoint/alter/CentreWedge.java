@@ -16,6 +16,7 @@ import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import dev.hingepoint.pattern.Spot;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A wedge of w mm on the centre line, running along a level to nothing at the side seam: opened, or folded out. The part above stays, the
@@ -28,7 +29,7 @@ import java.util.List;
  * same backwards, from w / 2 above the level to w / 2 below it. Derived.
  */
 final class CentreWedge {
-    /** A step at the side is closed over so many mm. */
+    /** A step is closed over so many mm. */
     private static final double STEP_CLOSED_OVER = 60;
 
     private final Piece piece;
@@ -55,7 +56,7 @@ final class CentreWedge {
         this.onFold = piece.edge(centre).kind() == Edge.Kind.FOLD;
         Line line = piece.levelFrame(level).across(centre, SwayBack.SIDE_SEAM, above);
         Path down = piece.downwards(centre);
-        double middle = down.distanceAlong(down.nearest(line.start()));
+        double middle = onCorner(down, down.distanceAlong(down.nearest(line.start())), opens ? 0 : wedge / 2);
         double room = opens ? line.length() : 2 * Math.min(middle, down.length() - middle);
         if (wedge >= room) {
             throw new Refusal(Reason.BeyondLimit.of(
@@ -68,6 +69,22 @@ final class CentreWedge {
         this.hinge = line.end();
         this.upper = down.at(middle - half);
         this.lower = down.at(middle + half);
+    }
+
+    /** The middle of the wedge, moved so that an end of it within the joining tolerance of a corner lies on the corner. */
+    private static double onCorner(Path centreLine, double middle, double half) {
+        return centreLine.corners(Tolerance.CORNER).stream()
+                .map(centreLine::distanceAlong)
+                .flatMap(corner -> Stream.of(corner + half - middle, corner - half - middle))
+                .filter(off -> Math.abs(off) <= Tolerance.JOINING)
+                .findFirst()
+                .map(off -> middle + off)
+                .orElse(middle);
+    }
+
+    /** By how much in mm the two sides of a wedge that is folded out miss each other at the centre line. */
+    double step() {
+        return Math.abs(hinge.distanceTo(upper) - hinge.distanceTo(lower));
     }
 
     /** How much longer in mm the centre line gets. */
@@ -118,14 +135,17 @@ final class CentreWedge {
 
     /** Centre line, side seam and, on a fold, the hem made fair over {@code reach} mm. */
     Paper trued(Paper cut, double reach) {
-        Paper paper = onFold || wasCorner(centre, upper) ? cut : centreFaired(cut, reach);
+        Paper paper = onFold ? cut : centreTrued(cut, reach);
         paper = sideTrued(paper, reach);
         return onFold ? paper.then(HemTruing.on(piece, paper.piece(), centre, -longer())) : paper;
     }
 
-    private Paper centreFaired(Paper paper, double reach) {
+    private Paper centreTrued(Paper paper, double reach) {
         Spot[] gap = stepAtCentre(paper.piece());
         String caption = "Fair " + centre;
+        if (wasCorner(centre, upper)) {
+            return opens ? paper : closed(paper, gap[1], gap[0], centre);
+        }
         return paper.then(
                 opens
                         ? Redraw.bridged(caption, paper.piece(), gap[0], gap[1], reach)
@@ -139,17 +159,21 @@ final class CentreWedge {
         boolean endsFirst =
                 step[0].point().distanceTo(levelEnd) < step[1].point().distanceTo(levelEnd);
         Spot kept = endsFirst ? step[0] : step[1];
-        Spot drawn = endsFirst ? step[1] : step[0];
-        Paper closed = kept.point().isCloseTo(drawn.point(), Tolerance.COINCIDENT)
-                ? paper
-                : paper.then(Redraw.stepClosed(
-                        "Close the step at the side seam", paper.piece(), drawn, kept, STEP_CLOSED_OVER));
+        Paper closed = closed(paper, endsFirst ? step[1] : step[0], kept, SwayBack.SIDE_SEAM);
         if (wasCorner(SwayBack.SIDE_SEAM, hinge)) {
             return closed;
         }
         Piece now = closed.piece();
         Spot corner = now.nearest(now.edge(SwayBack.SIDE_SEAM), kept.point());
         return closed.then(Redraw.faired("Fair the side seam", now, corner, reach));
+    }
+
+    /** The part that begins at {@code drawn} begins at {@code kept} instead. */
+    private static Paper closed(Paper paper, Spot drawn, Spot kept, String edge) {
+        return kept.point().isCloseTo(drawn.point(), Tolerance.COINCIDENT)
+                ? paper
+                : paper.then(Redraw.stepClosed(
+                        "Close the step at the " + edge, paper.piece(), drawn, kept, STEP_CLOSED_OVER));
     }
 
     private Spot[] stepAtCentre(Piece now) {
