@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * What came of an alteration, before its laws are checked.
@@ -45,6 +46,26 @@ public record Altered(Draft draft, Map<String, Object> amounts, List<Step> steps
 
     public Altered withDraft(Draft changed) {
         return new Altered(changed, amounts, steps, laws, notes);
+    }
+
+    /** Nothing done yet. */
+    public static Altered of(Draft draft) {
+        return new Altered(draft, Map.of(), List.of(), List.of(), List.of());
+    }
+
+    /** What comes of doing one more thing to the result; each part's laws are held against what that part was given and left. */
+    public Altered then(Function<Draft, Altered> next) {
+        Altered following = next.apply(draft);
+        Map<String, Object> allAmounts = new LinkedHashMap<>(following.amounts);
+        allAmounts.putAll(amounts);
+        List<Step> allSteps = new ArrayList<>(steps);
+        allSteps.addAll(following.steps);
+        List<Law> allLaws = new ArrayList<>();
+        laws.forEach(law -> allLaws.add(law.upTo(draft)));
+        following.laws.forEach(law -> allLaws.add(law.from(draft)));
+        List<String> allNotes = new ArrayList<>(notes);
+        allNotes.addAll(following.notes);
+        return new Altered(following.draft, allAmounts, allSteps, allLaws, allNotes);
     }
 
     /** The account of it. */

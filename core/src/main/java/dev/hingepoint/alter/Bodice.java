@@ -174,7 +174,7 @@ final class Bodice {
     }
 
     private static List<Seam> seams(Draft draft, List<Piece> pieces, String edge) {
-        return draft.pattern().card().seams().stream()
+        return draft.seams().stream()
                 .filter(seam -> seam.join().size() == 1 && seam.to().size() == 1)
                 .filter(seam -> Stream.of(seam.join().get(0), seam.to().get(0))
                         .allMatch(ref -> ref.edge().equals(edge)

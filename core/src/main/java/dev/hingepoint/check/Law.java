@@ -56,6 +56,26 @@ public record Law(
         return isAngle ? Reason.degrees(value) : Reason.millimetres(value);
     }
 
+    /** The same law of a step that began at a draft, and not where the whole did. */
+    public Law from(Draft start) {
+        return new Law(
+                sentence,
+                where,
+                (before, after) -> expected.applyAsDouble(start, after),
+                (before, after) -> actual.applyAsDouble(start, after),
+                tolerance);
+    }
+
+    /** The same law of a step that ended at a draft, and not where the whole did. */
+    public Law upTo(Draft end) {
+        return new Law(
+                sentence,
+                where,
+                (before, after) -> expected.applyAsDouble(before, end),
+                (before, after) -> actual.applyAsDouble(before, end),
+                tolerance);
+    }
+
     public Finding on(Draft before, Draft after) {
         return new Finding(this, expected.applyAsDouble(before, after), actual.applyAsDouble(before, after));
     }

@@ -6,6 +6,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
@@ -14,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Whether one can get into a garment. The neckline, stretched as its finish stretches, and twice the opening must go round the head; the
@@ -60,27 +62,35 @@ public final class GettingIn {
      * as a block, nothing can be told.
      */
     public static List<Narrow> into(Draft draft, Body body, FitRules rules) {
+        double stretch =
+                body.cloth().map(Cloth::across).orElse(draft.pattern().card().stretchAcross());
+        return into(draft, body, rules, piece -> stretch);
+    }
+
+    /** The same for a garment of several cloths, each piece with the stretch of its own, as a fraction. */
+    public static List<Narrow> into(Draft draft, Body body, FitRules rules, ToDoubleFunction<Piece> stretch) {
         if (draft.piecesWithEdges("centre front").isEmpty()
                 || draft.piecesWithEdges("centre back").isEmpty()) {
             return List.of();
         }
-        double stretch =
-                body.cloth().map(Cloth::across).orElse(draft.pattern().card().stretchAcross());
         List<Narrow> narrow = new ArrayList<>();
         neckline(draft, body, rules, stretch).ifPresent(narrow::add);
         narrowestLevel(draft, body, stretch).ifPresent(narrow::add);
         return narrow;
     }
 
-    private static Optional<Narrow> neckline(Draft draft, Body body, FitRules rules, double stretch) {
-        OptionalDouble girth = Measurements.girth(draft, "neckline");
-        if (girth.isEmpty()) {
+    private static Optional<Narrow> neckline(Draft draft, Body body, FitRules rules, ToDoubleFunction<Piece> stretch) {
+        if (Measurements.girth(draft, "neckline").isEmpty()) {
             return Optional.empty();
         }
         // a facing or a turned edge does not stretch; a band or binding of the garment's own cloth does
         boolean isBound = draft.piecesWithEdges("neckline").stream()
                 .allMatch(piece -> piece.edge("neckline").kind() == Edge.Kind.BOUND);
-        double stretched = girth.getAsDouble() * (1 + (isBound ? stretch : 0));
+        double stretched = draft.piecesWithEdges("neckline").stream()
+                .mapToDouble(piece -> piece.widths()
+                        * piece.sewnLength("neckline")
+                        * (1 + (isBound ? stretch.applyAsDouble(piece) : 0)))
+                .sum();
         double opened = openings(draft).stream()
                 .mapToDouble(opening -> opening.length().mm())
                 .sum();
@@ -90,12 +100,21 @@ public final class GettingIn {
         return Optional.of(new Narrow("neckline", opens, "a head", head, would));
     }
 
-    /** Openings from the neckline, on pieces that are there. */
+    /** Openings from the neckline, and what they run on into below a yoke, on pieces that are there. */
     private static List<Opening> openings(Draft draft) {
         return draft.openings().stream()
-                .filter(opening -> opening.from().equals("neckline"))
                 .filter(opening -> draft.find(opening.edge().piece()).isPresent())
+                .filter(opening -> opening.from().equals("neckline") || runsOn(draft, opening))
                 .toList();
+    }
+
+    private static boolean runsOn(Draft draft, Opening opening) {
+        EdgeRef from = new EdgeRef(opening.edge().piece(), opening.from());
+        return draft.openings().stream()
+                .filter(above -> above.from().equals("neckline"))
+                .filter(above -> above.edge().edge().equals(opening.edge().edge()))
+                .map(above -> new EdgeRef(above.edge().piece(), opening.from()))
+                .anyMatch(above -> draft.seams().stream().anyMatch(seam -> seam.joins(above) && seam.joins(from)));
     }
 
     /** Whether a level, were it {@code girth} mm round, could still be passed; one that is opened always can. */
@@ -110,7 +129,7 @@ public final class GettingIn {
                 || girth * (1 + stretch) >= Math.min(bust.getAsDouble(), hip.getAsDouble());
     }
 
-    private static Optional<Narrow> narrowestLevel(Draft draft, Body body, double stretch) {
+    private static Optional<Narrow> narrowestLevel(Draft draft, Body body, ToDoubleFunction<Piece> stretch) {
         OptionalDouble bust = body.mm(Measure.FULL_BUST);
         OptionalDouble hip = body.mm(Measure.HIP);
         if (bust.isEmpty() || hip.isEmpty()) {
@@ -121,9 +140,9 @@ public final class GettingIn {
         return draft.levels().stream()
                 .filter(level -> BodyChart.column(level).isPresent())
                 .filter(level -> !isOpened(draft, level))
-                .min(Comparator.comparingDouble(draft::girth))
+                .min(Comparator.comparingDouble(level -> stretched(draft, level, stretch)))
                 .map(level -> {
-                    double opens = draft.girth(level) * (1 + stretch);
+                    double opens = stretched(draft, level, stretch);
                     return new Narrow(
                             level,
                             opens,
@@ -131,31 +150,39 @@ public final class GettingIn {
                             passing,
                             opens >= passing
                                     ? OptionalDouble.empty()
-                                    : openingPast(draft, level, passing / (1 + stretch)));
+                                    : openingPast(draft, level, passing * draft.girth(level) / opens));
                 });
+    }
+
+    /** Round the body at a level, each piece stretched as its cloth stretches. */
+    private static double stretched(Draft draft, String level, ToDoubleFunction<Piece> stretch) {
+        return draft.pieces().stream()
+                .filter(piece -> piece.hasLevel(level))
+                .mapToDouble(piece -> piece.widths() * piece.width(level) * (1 + stretch.applyAsDouble(piece)))
+                .sum();
     }
 
     private static boolean isOpened(Draft draft, String level) {
         return openings(draft).stream()
                 .anyMatch(opening ->
-                        fromNeckline(
-                                        draft.piece(opening.edge().piece()),
-                                        opening.edge().edge(),
-                                        level)
-                                .stream()
+                        from(draft.piece(opening.edge().piece()), opening.edge().edge(), opening.from(), level).stream()
                                 .anyMatch(along -> along <= opening.length().mm()));
     }
 
-    /** How far in mm below the neckline a level meets an edge. */
     private static OptionalDouble fromNeckline(Piece piece, String edge, String level) {
+        return from(piece, edge, "neckline", level);
+    }
+
+    /** How far in mm below its end at a neighbour a level meets an edge. */
+    private static OptionalDouble from(Piece piece, String edge, String neighbour, String level) {
         boolean startsThere = piece.hasEdge(edge)
                 && piece.hasLevel(level)
-                && (piece.before(edge).name().equals("neckline")
-                        || piece.after(edge).name().equals("neckline"));
+                && (piece.before(edge).name().equals(neighbour)
+                        || piece.after(edge).name().equals(neighbour));
         if (!startsThere) {
             return OptionalDouble.empty();
         }
-        Path down = piece.from(edge, "neckline");
+        Path down = piece.from(edge, neighbour);
         Path drawn = piece.levelFrame(level).path();
         for (Point end : List.of(drawn.start(), drawn.end())) {
             double along = down.distanceAlong(down.nearest(end));

@@ -13,7 +13,15 @@ import java.util.List;
 
 /** All choices of how to make up, by the name they are ordered by. */
 public final class Choices {
-    private static final List<Alteration> ALL = List.of(new Facing(), new Binding(), new Band());
+    private static final List<Alteration> ALL = List.of(
+            new Facing(),
+            new Binding(),
+            new Band(),
+            new Sleeveless(),
+            new Yoke(),
+            new CentreBack(),
+            new FinishChoice(),
+            new ClothChoice());
 
     private Choices() {}
 

@@ -202,6 +202,9 @@ record EdgeStrip(
         if (allowance.mm() > 0) {
             construction = construction.withAllowance(edge(JOINED), allowance).withAllowance(edge(OTHER), allowance);
         }
+        for (EdgeRef bound : edges()) {
+            construction = construction.withLabelOn(bound.piece(), bound.edge(), "cut on the line, for the " + name());
+        }
         if (run.isClosed()) {
             construction = construction.withSeam(Seam.of(edge(START), edge(END)));
         }

@@ -54,6 +54,10 @@ final class NewPiece {
 
     /** A notch on an edge, so many mm of sewn length from its end at a neighbour. */
     static Notch notch(Piece piece, String name, String edge, String neighbour, double sewn) {
+        return notch(piece, name, edge, neighbour, sewn, 1);
+    }
+
+    static Notch notch(Piece piece, String name, String edge, String neighbour, double sewn, int count) {
         SewnEdge side = piece.sewn(edge);
         Path drawn = piece.edge(edge).path();
         boolean asDrawn = piece.before(edge).name().equals(neighbour);
@@ -61,7 +65,7 @@ final class NewPiece {
         Vector inwards = piece.isClockwise()
                 ? drawn.tangent(at).right()
                 : drawn.tangent(at).left();
-        return new Notch(name, 1, new Line(drawn.at(at), drawn.at(at).plus(inwards.times(NOTCH))));
+        return new Notch(name, count, new Line(drawn.at(at), drawn.at(at).plus(inwards.times(NOTCH))));
     }
 
     /** A grainline along {@code down}: the longest that keeps clear of the outline. */

@@ -52,6 +52,16 @@ public record Construction(
         return new Construction(seams, allowances, openings, changed, labels);
     }
 
+    /** The same with what a piece's label says of one of its edges, instead of what it said. */
+    public Construction withLabelOn(String piece, String edge, String words) {
+        Map<String, List<String>> changed = new LinkedHashMap<>(labels);
+        List<String> all = new ArrayList<>(labels.getOrDefault(piece, List.of()));
+        all.removeIf(line -> line.startsWith(edge + ": "));
+        all.add(edge + ": " + words);
+        changed.put(piece, List.copyOf(all));
+        return new Construction(seams, allowances, openings, finishes, changed);
+    }
+
     /** The same with more lines on a piece's label; a line that stands there already is not written twice. */
     public Construction withLabel(String piece, List<String> lines) {
         Map<String, List<String>> changed = new LinkedHashMap<>(labels);

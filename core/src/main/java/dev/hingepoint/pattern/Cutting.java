@@ -1,6 +1,7 @@
 package dev.hingepoint.pattern;
 
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How often a piece is cut, and from which cloth.
@@ -15,6 +16,8 @@ public record Cutting(int count, How how, Optional<String> cloth) {
         PAIR
     }
 
+    private static final Set<String> INSIDE = Set.of("lining", "interfacing");
+
     public Cutting {
         if (count < 1) {
             throw new IllegalArgumentException("a piece is cut at least once, not " + count + " times");
@@ -23,6 +26,11 @@ public record Cutting(int count, How how, Optional<String> cloth) {
 
     public boolean isMainCloth() {
         return cloth.isEmpty() || cloth.get().equals("main");
+    }
+
+    /** Whether it lies inside the garment: a lining, an interfacing. */
+    public boolean isInside() {
+        return cloth.filter(INSIDE::contains).isPresent();
     }
 
     /** How often the paper's width goes round the body: a folded piece and each of a pair count twice. */

@@ -148,12 +148,19 @@ public final class Piece {
         return name.equals(other.name) && size.equals(other.size) && front.equals(other.front);
     }
 
-    /** How often the paper's width goes round the body, cut from the main cloth. */
+    /** How often the paper's width goes round the body: cut from the main cloth, or, where it is not, from another outer one. */
     public int widths() {
-        return cuttings.stream()
+        int main = cuttings.stream()
                 .filter(Cutting::isMainCloth)
                 .mapToInt(Cutting::widths)
                 .sum();
+        return main > 0
+                ? main
+                : cuttings.stream()
+                        .filter(cutting -> !cutting.isInside())
+                        .mapToInt(Cutting::widths)
+                        .max()
+                        .orElse(0);
     }
 
     public boolean hasEdge(String edge) {

@@ -4,14 +4,20 @@ import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.BodyChart;
+import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.JtsBridge;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
 import dev.hingepoint.pattern.TestPatterns.Shape;
+import dev.hingepoint.pattern.Unit;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Random dresses to make up. */
 final class Dresses {
@@ -35,6 +41,33 @@ final class Dresses {
                         .filter(seam -> !seam.joins(new EdgeRef("sleeve", "cap")))
                         .toList()));
         return open.with(round(open.piece("front")), round(open.piece("back")));
+    }
+
+    /** With its sleeves, and round armholes. */
+    static Draft sleeved(Shape shape) {
+        Draft draft = dress(shape);
+        return draft.with(round(draft.piece("front")), round(draft.piece("back")));
+    }
+
+    /** A knit one that counts on a stretch, for a body. */
+    static Draft knit(Shape shape, double stretch, double fullBust, double hip) {
+        Draft draft = sleeved(shape);
+        Card card = draft.pattern().card();
+        BodyChart chart = new BodyChart(
+                Unit.MILLIMETRE, Map.of("40", Map.of("full bust", new Length(fullBust), "hip", new Length(hip))));
+        Card knit = new Card(
+                card.name(),
+                card.baseSize(),
+                card.cupDifference(),
+                stretch,
+                0,
+                chart,
+                card.seams(),
+                card.allowances(),
+                card.openings(),
+                card.fronts(),
+                Optional.empty());
+        return draft.pattern().with(knit).in("40");
     }
 
     private static Piece round(Piece piece) {

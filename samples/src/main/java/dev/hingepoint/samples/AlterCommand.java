@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
             "    - hip blend: {hip: \"44\"}       # size 40 down to the waist, 44 from the hip down",
             "    - sway back: {wedge: 12 mm}    # out of centre back at the waist",
             "  make:                            # how to make it up, once it is altered",
-            "    - facing: {edge: neckline, depth: 60 mm}"
+            "    - facing: {edge: neckline, depth: 60 mm}   # or binding, band, yoke, sleeveless, centre back, finish, cloth"
         })
 final class AlterCommand implements Callable<Integer> {
     @Spec

@@ -113,6 +113,46 @@ class HingepointTest {
         assertTrue(err.toString().contains("size 40 of this pattern is made up in its own way"), err.toString());
     }
 
+    /** The README's example: every seam walks, and every pair of notches meets. */
+    @Test
+    void makesUpTheConcertDressWithEveryChoice() throws IOException {
+        Path order = order("""
+                  - full bust: {spread: 20 mm}
+                  - hip blend: {hip: "44"}
+                make:
+                  - sleeveless: {finish: facing, depth: 40 mm}
+                  - binding: {edge: neckline, width: 8 mm, cloth: contrast}
+                  - yoke: {piece: both, from: armhole 60 mm, to: centre 90 mm, curve: 12 mm, cloth: contrast}
+                  - finish: {edge: side seam, as: French}
+                  - finish: {edge: hem, as: narrow}
+                  - cloth: {piece: back, as: lining}
+                """);
+        Path made = folder.resolve("made");
+        assertEquals(0, run("alter", order.toString(), "--out", made.toString()), err.toString());
+        out.getBuffer().setLength(0);
+        String card = made.resolve("altered.yaml").toString();
+        assertEquals(0, run("walk", card, "--size", "40"), out.toString());
+        assertFalse(out.toString().contains("miss each other"), out.toString());
+        assertTrue(out.toString().contains("front/yoke seam to front yoke/yoke seam"), out.toString());
+        assertFalse(out.toString().contains("sleeve"), out.toString());
+        assertEquals(0, run("print", card, "--size", "40", "--out", made.toString()), err.toString());
+        String pages;
+        try (Stream<Path> files = Files.list(made.resolve("pages"))) {
+            pages = files.map(HingepointTest::text).collect(Collectors.joining());
+        }
+        for (String says : new String[] {"FRONT YOKE", "trim to 3 mm", "understitch", "cut 1 pair lining"}) {
+            assertTrue(pages.contains(says), says);
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException wrong) {
+            throw new UncheckedIOException(wrong);
+        }
+    }
+
     @Test
     void theSameOrderGivesTheSameBytes() throws IOException {
         Path one = folder.resolve("one");

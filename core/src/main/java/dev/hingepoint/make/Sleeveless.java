@@ -1,0 +1,181 @@
+package dev.hingepoint.make;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.alter.Alteration;
+import dev.hingepoint.alter.Altered;
+import dev.hingepoint.alter.Bisection;
+import dev.hingepoint.alter.Options;
+import dev.hingepoint.check.Law;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * A dress without its sleeves: the sleeve and its seams go, the armhole is raised and taken in at the underarm, where a sleeve needs room and a bare arm shows a gap,
+ * and is faced or bound. Raised 12 mm and taken in 6 mm on a woven, 10 and 10 mm on a knit, unless said otherwise (common practice, no source).
+ *
+ * <p>Kept: shoulder, neckline, hem, centre line; front and back side seams as alike as they were.
+ */
+final class Sleeveless implements Alteration {
+    private static final String ARMHOLE = "armhole";
+
+    @Override
+    public String name() {
+        return "sleeveless";
+    }
+
+    @Override
+    public Altered alter(Draft draft, Options options) {
+        options.knowing("raise", "take in", "finish", "depth", "width", "cloth");
+        boolean isKnit = draft.pattern().card().stretchAcross() > 0;
+        double raise = options.length("raise").map(Length::mm).orElse(isKnit ? 10.0 : 12.0);
+        double takeIn = options.length("take in").map(Length::mm).orElse(isKnit ? 10.0 : 6.0);
+        List<Piece> dropped = sleeves(draft);
+        Draft bare = without(draft, dropped);
+        if (!works(bare, raise, takeIn)) {
+            throw tooFar(bare, raise, takeIn);
+        }
+        Altered raised = raised(bare, raise, takeIn);
+        Map<String, Object> amounts = new LinkedHashMap<>();
+        amounts.put("raise", raise);
+        amounts.put("take in", takeIn);
+        String finish = options.choice("finish", "facing", "binding", "none").orElse(isKnit ? "binding" : "facing");
+        amounts.put("finish", finish);
+        List<Step> steps = new ArrayList<>();
+        dropped.forEach(piece -> steps.add(new Step(
+                "Leave the " + piece.name() + " out", piece, piece, List.of(), List.of(), List.of(), List.of())));
+        steps.addAll(raised.steps());
+        Altered altered = new Altered(raised.draft(), amounts, steps, raised.laws(), raised.notes());
+        return finish.equals("none") ? altered : finished(altered, finish, options);
+    }
+
+    /** The pieces that are set into an armhole, and whatever is sewn to nothing else. */
+    private static List<Piece> sleeves(Draft draft) {
+        List<Piece> dropped = new ArrayList<>(draft.pieces().stream()
+                .filter(piece -> piece.hasEdge("cap"))
+                .filter(piece -> draft.seams().stream().anyMatch(seam -> joins(seam, piece, ARMHOLE)))
+                .toList());
+        if (dropped.isEmpty()) {
+            throw new Refusal(new Reason.Missing(
+                    "no seam sets a cap into an armhole, so there is no sleeve to leave out", Where.UNKNOWN));
+        }
+        boolean more = true;
+        while (more) {
+            List<String> names = dropped.stream().map(Piece::name).toList();
+            more = dropped.addAll(draft.pieces().stream()
+                    .filter(piece -> !names.contains(piece.name()))
+                    .filter(piece -> isSewnToThese(draft, piece, names))
+                    .toList());
+        }
+        return dropped;
+    }
+
+    private static boolean joins(Seam seam, Piece sleeve, String edge) {
+        return seam.joins(new EdgeRef(sleeve.name(), "cap"))
+                && edges(seam).anyMatch(other -> other.edge().equals(edge));
+    }
+
+    private static Stream<EdgeRef> edges(Seam seam) {
+        return Stream.concat(seam.join().stream(), seam.to().stream());
+    }
+
+    private static boolean isSewnToThese(Draft draft, Piece piece, List<String> names) {
+        List<String> partners = draft.seams().stream()
+                .filter(seam -> edges(seam).anyMatch(edge -> edge.piece().equals(piece.name())))
+                .flatMap(Sleeveless::edges)
+                .map(EdgeRef::piece)
+                .filter(partner -> !partner.equals(piece.name()))
+                .toList();
+        return !partners.isEmpty() && names.containsAll(partners);
+    }
+
+    private static Draft without(Draft draft, List<Piece> dropped) {
+        List<String> names = dropped.stream().map(Piece::name).toList();
+        List<Seam> seams = draft.seams().stream()
+                .filter(seam -> edges(seam).noneMatch(edge -> names.contains(edge.piece())))
+                .toList();
+        return draft.without(dropped).with(draft.construction().withSeams(seams));
+    }
+
+    private static boolean works(Draft draft, double raise, double takeIn) {
+        try {
+            Altered raised = raised(draft, raise, takeIn);
+            return raised.laws().stream()
+                    .allMatch(law -> law.on(draft, raised.draft()).holds());
+        } catch (Refusal | IllegalArgumentException no) {
+            return false;
+        }
+    }
+
+    private static Refusal tooFar(Draft draft, double raise, double takeIn) {
+        Where where = Where.UNKNOWN.size(draft.size()).edge(ARMHOLE);
+        if (works(draft, 0, takeIn)) {
+            return new Refusal(Reason.BeyondLimit.of(
+                    "the armhole cannot be " + (raise < 0 ? "lowered" : "raised") + " by so much",
+                    where,
+                    raise,
+                    Bisection.largest(0, raise, less -> works(draft, less, takeIn))));
+        }
+        if (!works(draft, 0, 0)) {
+            // no amount is at fault: the piece's own reason is told
+            raised(draft, 0, 0);
+        }
+        return new Refusal(Reason.BeyondLimit.of(
+                "the underarm cannot be taken in by so much",
+                where,
+                takeIn,
+                Bisection.largest(0, takeIn, less -> works(draft, 0, less))));
+    }
+
+    private static Altered raised(Draft draft, double raise, double takeIn) {
+        List<Piece> changed = new ArrayList<>();
+        List<Step> steps = new ArrayList<>();
+        List<Law> laws = new ArrayList<>();
+        double over = RaisedArmhole.roomBelow(draft);
+        for (Piece piece : draft.piecesWithEdges(ARMHOLE, RaisedArmhole.SIDE_SEAM)) {
+            RaisedArmhole armhole = new RaisedArmhole(piece, raise, takeIn, over);
+            steps.addAll(armhole.paper().steps());
+            changed.add(armhole.paper().piece());
+            laws.addAll(armhole.laws());
+        }
+        draft.seams().stream()
+                .filter(seam -> edges(seam).allMatch(edge -> edge.edge().equals(RaisedArmhole.SIDE_SEAM)))
+                .forEach(seam -> laws.add(sameDifference(seam)));
+        return new Altered(draft.with(changed), Map.of(), steps, laws, List.of());
+    }
+
+    private static Law sameDifference(Seam seam) {
+        return new Law(
+                "changes front and back side seam alike",
+                Where.inPiece(seam.join().get(0).piece()).edge(RaisedArmhole.SIDE_SEAM),
+                (before, after) -> difference(before, seam),
+                (before, after) -> difference(after, seam),
+                0.5);
+    }
+
+    private static double difference(Draft draft, Seam seam) {
+        return draft.sewnLength(seam.join().get(0)) - draft.sewnLength(seam.to().get(0));
+    }
+
+    /** The same, with its armhole faced or bound. */
+    private static Altered finished(Altered raised, String finish, Options options) {
+        Map<String, Object> own = new LinkedHashMap<>();
+        own.put("edge", ARMHOLE);
+        String size = finish.equals("facing") ? "depth" : "width";
+        options.raw(size).ifPresent(value -> own.put(size, value));
+        options.raw("cloth").ifPresent(value -> own.put("cloth", value));
+        return raised.then(before ->
+                Choices.named(finish).alter(before, Options.of(new AlterationRequest("sleeveless, " + finish, own))));
+    }
+}
