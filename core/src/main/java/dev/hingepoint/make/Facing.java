@@ -203,7 +203,11 @@ final class Facing implements Alteration {
             amounts.put("edge", run.edge());
             amounts.put("depth", depth);
             amounts.put("shorter", taken);
-            Altered altered = new Altered(made, amounts, steps, laws, List.of());
+            Altered faced = new Altered(made, amounts, steps, laws, List.of());
+            Altered altered = run.parts().stream().anyMatch(part -> part.piece().hasEdge(Yoke.SEAM))
+                    ? faced.withNote(
+                            "the facing is divided where the yoke is; ordered before the yoke it would be whole")
+                    : faced;
             return isKnit()
                     ? altered.withNote("a facing stops the stretch of a knit: the " + run.edge() + " opens to "
                             + Reason.millimetres(Math.rint(whole)) + " and no farther; a band or binding stretches")
