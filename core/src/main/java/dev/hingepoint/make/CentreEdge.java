@@ -38,13 +38,17 @@ record CentreEdge(Draft draft, Piece piece, Edge edge) {
                                 new Refusal(new Reason.Missing("it has no edge on the centre line", piece.where()))));
     }
 
+    boolean isFold() {
+        return edge.kind() == Edge.Kind.FOLD;
+    }
+
     /**
      * The piece on the fold, its seam and any opening in it gone.
      *
      * @throws Refusal where the seam is not straight, saying how far from straight it is and where; or where one could no longer get in
      */
     Altered toFold() {
-        if (edge.kind() == Edge.Kind.FOLD) {
+        if (isFold()) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "it is on the fold already", piece.where().edge(edge.name())));
         }
@@ -68,7 +72,7 @@ record CentreEdge(Draft draft, Piece piece, Edge edge) {
 
     /** The piece as a pair, with a seam. */
     Altered toSeam() {
-        if (edge.kind() != Edge.Kind.FOLD) {
+        if (!isFold()) {
             throw new Refusal(
                     Reason.BeyondLimit.of("it is a seam already", piece.where().edge(edge.name())));
         }

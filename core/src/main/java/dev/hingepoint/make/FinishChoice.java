@@ -2,6 +2,7 @@ package dev.hingepoint.make;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
 import dev.hingepoint.alter.Options;
@@ -73,8 +74,8 @@ final class FinishChoice implements Alteration {
                 .map(piece -> new EdgeRef(piece.name(), written))
                 .toList();
         if (edges.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "no piece has an edge '" + written + "'", dev.hingepoint.Where.UNKNOWN.size(draft.size())));
+            throw new Refusal(
+                    new Reason.Missing("no piece has an edge '" + written + "'", Where.UNKNOWN.size(draft.size())));
         }
         return edges;
     }

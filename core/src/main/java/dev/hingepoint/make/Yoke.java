@@ -79,7 +79,7 @@ final class Yoke implements Alteration {
                         + Reason.millimetres(ClosedDarts.NEAR) + " of the line, so none is closed into it");
             }
         }
-        if (options.flag("fold")) {
+        if (options.flag("fold") && !CentreEdge.of(divided, yoke).isFold()) {
             altered = altered.then(
                     before -> CentreEdge.of(before, before.piece(yokeName)).toFold());
         }

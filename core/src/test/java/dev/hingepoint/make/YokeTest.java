@@ -176,11 +176,11 @@ class YokeTest {
         Draft after = make(
                 Dresses.sleeved(Dresses.SEAMED),
                 "piece",
-                "back",
+                "both",
                 "from",
                 "armhole 60 mm",
                 "to",
-                "centre back 70 mm",
+                "centre 70 mm",
                 "fold",
                 "yes");
         Piece yoke = after.piece("back yoke");
