@@ -7,13 +7,10 @@ import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
 import dev.hingepoint.alter.Bisection;
 import dev.hingepoint.alter.Options;
-import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.make.JoinedEdge.Part;
-import dev.hingepoint.move.Step;
-import dev.hingepoint.pattern.Construction;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
@@ -23,9 +20,7 @@ import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import dev.hingepoint.pattern.SewnEdge;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -41,7 +36,7 @@ import java.util.Optional;
  */
 final class Facing implements Alteration {
     static final double MOST = 4;
-    private static final double SHORTER = 0.01;
+    static final double SHORTER = 0.01;
     private static final double USUAL_DEPTH = 60;
     private static final double LEAST_DEPTH = 20;
 
@@ -63,7 +58,7 @@ final class Facing implements Alteration {
         if (!isClear(run, depth)) {
             throw tooDeep(run, depth);
         }
-        return new Faced(draft, run, depth, options.text("cloth")).altered();
+        return new FacedEdge(draft, run, depth, options.text("cloth")).altered();
     }
 
     private static void requireFaceable(Piece piece, String edge) {
@@ -113,8 +108,8 @@ final class Facing implements Alteration {
         List<Path> outers = new ArrayList<>();
         try {
             shape = new FacingShape(run, depth);
-            for (Part part : run.parts()) {
-                outers.add(new TracedFacing(run, shape, part, 0, 0).outerPath(false, false));
+            for (List<Part> parts : run.undivided()) {
+                outers.add(new TracedFacing(run, shape, parts, 0, 0).outerPath(false, false));
             }
         } catch (IllegalArgumentException tight) {
             return false;
@@ -149,135 +144,5 @@ final class Facing implements Alteration {
                 where,
                 depth,
                 most));
-    }
-
-    /** One facing, drawn. */
-    private static final class Faced {
-        private final Draft draft;
-        private final JoinedEdge run;
-        private final double depth;
-        private final Optional<String> cloth;
-        private final FacingShape shape;
-        private final double whole;
-        private final double taken;
-
-        Faced(Draft draft, JoinedEdge run, double depth, Optional<String> cloth) {
-            this.draft = draft;
-            this.run = run;
-            this.depth = depth;
-            this.cloth = cloth;
-            this.shape = new FacingShape(run, depth);
-            this.whole = run.sewnLength() * run.halves();
-            this.taken = Math.min(MOST, SHORTER * whole);
-        }
-
-        Altered altered() {
-            List<Piece> pieces = new ArrayList<>();
-            List<Step> steps = new ArrayList<>();
-            List<Law> laws = new ArrayList<>();
-            Construction construction = draft.construction();
-            TracedFacing before = null;
-            TracedFacing first = null;
-            for (Part part : run.parts()) {
-                double own = taken / whole * part.path().length();
-                TracedFacing facing =
-                        new TracedFacing(run, shape, part, own * shareAtStart(part), own - own * shareAtStart(part));
-                Piece made = facing.piece(
-                        facing.cuttings(cloth), opens(part, part.startNeighbour()), opens(part, part.endNeighbour()));
-                NewPiece.named(draft, facing.name());
-                pieces.add(made);
-                steps.add(facing.step(caption(part, own), made));
-                construction = with(construction, facing, own);
-                if (before != null) {
-                    construction = construction.withSeam(seam(before, facing));
-                }
-                laws.addAll(laws(facing, own));
-                first = first == null ? facing : first;
-                before = facing;
-            }
-            if (run.isClosed()) {
-                construction = construction.withSeam(seam(before, first));
-            }
-            Draft made = NewPiece.laidOut(draft, pieces).with(construction);
-            Map<String, Object> amounts = new LinkedHashMap<>();
-            amounts.put("edge", run.edge());
-            amounts.put("depth", depth);
-            amounts.put("shorter", taken);
-            Altered faced = new Altered(made, amounts, steps, laws, List.of());
-            Altered altered = run.parts().stream().anyMatch(part -> part.piece().hasEdge(Yoke.SEAM))
-                    ? faced.withNote(
-                            "the facing is divided where the yoke is; ordered before the yoke it would be whole")
-                    : faced;
-            return isKnit()
-                    ? altered.withNote("a facing stops the stretch of a knit: the " + run.edge() + " opens to "
-                            + Reason.millimetres(Math.rint(whole)) + " and no farther; a band or binding stretches")
-                    : altered;
-        }
-
-        private boolean isKnit() {
-            return draft.pattern().card().stretchAcross() > 0;
-        }
-
-        /** Half at each end of a piece; of a ring, all at its shoulders: the underarm is in the curve. */
-        private double shareAtStart(Part part) {
-            boolean curvedStart = JoinedEdge.isUnderarm(part.startNeighbour());
-            boolean curvedEnd = JoinedEdge.isUnderarm(part.endNeighbour());
-            return curvedStart == curvedEnd ? 0.5 : curvedStart ? 0 : 1;
-        }
-
-        private boolean opens(Part part, String neighbour) {
-            EdgeRef edge = new EdgeRef(part.piece().name(), neighbour);
-            return draft.openings().stream()
-                    .anyMatch(opening ->
-                            opening.edge().equals(edge) && opening.from().equals(run.edge()));
-        }
-
-        private String caption(Part part, double own) {
-            return "Lay the pieces together at their seams, trace the " + run.edge() + " of the "
-                    + part.piece().name() + ", and draw the facing " + Reason.millimetres(depth) + " deep; take "
-                    + Reason.millimetres(Math.rint(10 * own) / 10)
-                    + " out of it at its ends, so that it draws the edge in";
-        }
-
-        private Construction with(Construction construction, TracedFacing facing, double own) {
-            Part part = facing.part();
-            Piece piece = part.piece();
-            EdgeRef edge = new EdgeRef(piece.name(), run.edge());
-            Construction with = construction
-                    .withSeam(Seam.of(edge, facing.joined()).withEase(own, own))
-                    .withAllowance(facing.joined(), draft.allowances().of(piece, piece.edge(run.edge())))
-                    .withAllowance(facing.outer(), Length.ZERO)
-                    .withFinish(facing.outer(), "overlocked")
-                    .withLabel(facing.name(), List.of("interface it; understitch it when it is sewn on"));
-            for (String neighbour : List.of(part.startNeighbour(), part.endNeighbour())) {
-                with = with.withAllowance(
-                        facing.endAt(neighbour), draft.allowances().of(piece, piece.edge(neighbour)));
-            }
-            return with;
-        }
-
-        private static Seam seam(TracedFacing one, TracedFacing next) {
-            return Seam.of(
-                    one.endAt(one.part().endNeighbour()), next.endAt(next.part().startNeighbour()));
-        }
-
-        private List<Law> laws(TracedFacing facing, double own) {
-            Piece piece = facing.part().piece();
-            Where where = Where.inPiece(facing.name());
-            return List.of(
-                    Law.keepsPiece(piece),
-                    new Law(
-                            "makes the joined edge " + Reason.millimetres(own) + " shorter than the " + run.edge(),
-                            where.edge(TracedFacing.JOINED),
-                            (before, after) -> after.piece(piece.name()).sewnLength(run.edge()) - own,
-                            (before, after) -> after.piece(facing.name()).sewnLength(TracedFacing.JOINED),
-                            0.01),
-                    new Law(
-                            "keeps the outer edge " + Reason.millimetres(depth) + " from the " + run.edge(),
-                            where.edge(TracedFacing.OUTER),
-                            (before, after) -> 0,
-                            (before, after) -> shape.offParallel(facing.outerOf(after.piece(facing.name()))),
-                            0.5));
-        }
     }
 }

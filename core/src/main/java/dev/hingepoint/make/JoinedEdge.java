@@ -207,6 +207,18 @@ final class JoinedEdge {
         return closed;
     }
 
+    /** The parts, those of one divided piece together: the seam between them is in what is traced of them left out. */
+    List<List<Part>> undivided() {
+        List<List<Part>> groups = new ArrayList<>();
+        for (Part part : parts) {
+            if (groups.isEmpty() || !part.startNeighbour().equals(Yoke.SEAM)) {
+                groups.add(new ArrayList<>());
+            }
+            groups.get(groups.size() - 1).add(part);
+        }
+        return groups;
+    }
+
     /** The whole run as it lies: smooth across a seam where the edges run on. */
     Path path() {
         return parts.stream().map(Part::path).reduce(Path::then).orElseThrow();

@@ -16,11 +16,12 @@ import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The facing of one piece's share of an edge: the edge, cut off at its ends by what is taken out there; a seam, fold or opening at each end, along
+ * The facing of one piece's share of an edge, or of both parts of a divided piece: the edge, cut off at its ends by what is taken out there; a seam, fold or opening at each end, along
  * the piece's own; and the outer edge.
  */
 final class TracedFacing {
@@ -32,7 +33,7 @@ final class TracedFacing {
 
     private final JoinedEdge run;
     private final FacingShape shape;
-    private final Part part;
+    private final List<Part> parts;
     private final double atStart;
     private final double atEnd;
 
@@ -40,20 +41,69 @@ final class TracedFacing {
      * @param atStart how much in mm is taken out of the edge at the end where the run enters the piece
      * @param atEnd the same where it leaves
      */
-    TracedFacing(JoinedEdge run, FacingShape shape, Part part, double atStart, double atEnd) {
+    TracedFacing(JoinedEdge run, FacingShape shape, List<Part> parts, double atStart, double atEnd) {
         this.run = run;
         this.shape = shape;
-        this.part = part;
+        this.parts = List.copyOf(parts);
         this.atStart = atStart;
         this.atEnd = atEnd;
     }
 
-    Part part() {
-        return part;
+    /** The part that it is named and laid after: of a divided piece the one that kept its name. */
+    private Part base() {
+        return parts.stream()
+                .min(Comparator.comparingInt(part -> part.piece().name().length()))
+                .orElseThrow();
+    }
+
+    private Part first() {
+        return parts.get(0);
+    }
+
+    private Part last() {
+        return parts.get(parts.size() - 1);
+    }
+
+    String startNeighbour() {
+        return first().startNeighbour();
+    }
+
+    String endNeighbour() {
+        return last().endNeighbour();
+    }
+
+    /** How much in mm it is shorter than its share of the edge. */
+    double shorter() {
+        return atStart + atEnd;
+    }
+
+    /** The piece that it is traced from. */
+    String laidOn() {
+        return base().piece().name();
+    }
+
+    /** The edge of the garment's pieces beside an end. */
+    EdgeRef besideStart() {
+        return new EdgeRef(first().piece().name(), startNeighbour());
+    }
+
+    EdgeRef besideEnd() {
+        return new EdgeRef(last().piece().name(), endNeighbour());
+    }
+
+    /** The share of the edge that it is sewn to. */
+    List<EdgeRef> edges() {
+        return parts.stream()
+                .map(part -> new EdgeRef(part.piece().name(), run.edge()))
+                .toList();
     }
 
     String name() {
-        return part.piece().name() + " " + run.edge() + " facing";
+        return base().piece().name() + " " + run.edge() + " facing";
+    }
+
+    private Path path() {
+        return parts.stream().map(Part::path).reduce(Path::then).orElseThrow();
     }
 
     static String end(String neighbour) {
@@ -73,19 +123,18 @@ final class TracedFacing {
     }
 
     private Path joinedPath() {
-        return part.path().part(atStart, part.path().length() - atEnd);
+        Path path = path();
+        return path.part(atStart, path.length() - atEnd);
     }
 
     /** Where the outer edge ends. */
     private Position corner(boolean isStart, boolean isOpening) {
-        Vector seam = isStart ? part.startSeam(run.edge()) : part.endSeam(run.edge());
+        Vector seam = isStart ? first().startSeam(run.edge()) : last().endSeam(run.edge());
         Path joined = joinedPath();
         Point from = isStart ? joined.start() : joined.end();
         if (isOpening) {
-            Point corner = isStart ? part.path().start() : part.path().end();
-            Vector along = isStart
-                    ? part.path().startTangent()
-                    : part.path().endTangent().negated();
+            Point corner = isStart ? path().start() : path().end();
+            Vector along = isStart ? path().startTangent() : path().endTangent().negated();
             Vector inwards = seam.left().dot(along) > 0 ? seam.left() : seam.right();
             from = corner.plus(inwards.times(CLEAR));
         }
@@ -99,55 +148,59 @@ final class TracedFacing {
 
     /** The outer edge of the made piece, wherever that lies on the table, laid back onto the pieces. */
     Path outerOf(Piece made) {
-        Point now = made.from(JOINED, end(part.startNeighbour())).start();
-        Vector home = part.laid().inverse().of(joinedPath().start()).minus(now);
-        return made.edge(OUTER).path().moved(Motion.shift(home).then(part.laid()));
+        Point now = made.from(JOINED, end(startNeighbour())).start();
+        Motion laid = base().laid();
+        Vector home = laid.inverse().of(joinedPath().start()).minus(now);
+        return made.edge(OUTER).path().moved(Motion.shift(home).then(laid));
     }
 
     /** The piece, as its own piece of the garment is drawn, either way round as that is. */
     Piece piece(List<Cutting> cuttings, boolean opensAtStart, boolean opensAtEnd) {
         Path joined = joinedPath();
         Path outer = outerPath(opensAtStart, opensAtEnd);
-        Motion back = part.laid().inverse();
+        Motion back = base().laid().inverse();
         List<Edge> edges = new ArrayList<>(List.of(
                 new Edge(JOINED, Edge.Kind.SEAM, joined.moved(back)),
                 new Edge(
-                        end(part.endNeighbour()),
-                        kind(part.endNeighbour()),
+                        end(endNeighbour()),
+                        kind(besideEnd()),
                         Path.through(joined.end(), outer.end()).moved(back)),
                 new Edge(OUTER, Edge.Kind.SEAM, outer.reversed().moved(back)),
                 new Edge(
-                        end(part.startNeighbour()),
-                        kind(part.startNeighbour()),
+                        end(startNeighbour()),
+                        kind(besideStart()),
                         Path.through(outer.start(), joined.start()).moved(back))));
-        if (!part.piece().before(run.edge()).name().equals(part.startNeighbour())) {
+        Part base = base();
+        if (!base.piece().before(run.edge()).name().equals(base.startNeighbour())) {
             Collections.reverse(edges);
             edges.replaceAll(Edge::reversed);
         }
         Path outline = edges.stream().map(Edge::path).reduce(Path::then).orElseThrow();
-        List<Mark> marks = new ArrayList<>(notches(joined.moved(back)));
-        marks.add(NewPiece.grain(outline, part.piece().grain().down()));
-        return Piece.of(name(), part.piece().size(), part.piece().front(), cuttings, edges, marks);
+        List<Mark> marks = new ArrayList<>(notches(joined, back));
+        marks.add(NewPiece.grain(outline, base.piece().grain().down()));
+        return Piece.of(name(), base.piece().size(), base.piece().front(), cuttings, edges, marks);
     }
 
-    private Edge.Kind kind(String neighbour) {
-        return part.piece().edge(neighbour).kind() == Edge.Kind.FOLD ? Edge.Kind.FOLD : Edge.Kind.SEAM;
+    private Edge.Kind kind(EdgeRef beside) {
+        Piece piece = (beside.equals(besideStart()) ? first() : last()).piece();
+        return piece.edge(beside.edge()).kind() == Edge.Kind.FOLD ? Edge.Kind.FOLD : Edge.Kind.SEAM;
     }
 
     /** The edge's notches, where they stand. */
-    private List<Notch> notches(Path joined) {
-        return part.piece()
-                .marks(Notch.class)
+    private List<Notch> notches(Path joined, Motion back) {
+        return parts.stream()
+                .flatMap(part -> part.piece().marks(Notch.class).map(notch -> notch.moved(part.laid())))
                 .filter(notch -> joined.distanceTo(notch.at()) < Tolerance.JOINING)
+                .map(notch -> notch.moved(back))
                 .toList();
     }
 
     Step step(String caption, Piece made) {
         return new Step(
                 caption,
-                part.piece(),
+                base().piece(),
                 made,
-                List.of(part.piece().edge(run.edge()).path()),
+                List.of(base().piece().edge(run.edge()).path()),
                 List.of(),
                 List.of(),
                 List.of(made.edge(OUTER).path()));
@@ -155,7 +208,7 @@ final class TracedFacing {
 
     /** On the fold where the piece is. */
     List<Cutting> cuttings(Optional<String> cloth) {
-        boolean onFold = kind(part.startNeighbour()) == Edge.Kind.FOLD || kind(part.endNeighbour()) == Edge.Kind.FOLD;
+        boolean onFold = kind(besideStart()) == Edge.Kind.FOLD || kind(besideEnd()) == Edge.Kind.FOLD;
         Cutting.How how = onFold ? Cutting.How.ON_FOLD : Cutting.How.PAIR;
         return List.of(new Cutting(1, how, cloth), new Cutting(1, how, Optional.of("interfacing")));
     }

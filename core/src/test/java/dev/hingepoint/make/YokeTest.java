@@ -221,6 +221,22 @@ class YokeTest {
         }
     }
 
+    /** A facing is traced over the yoke seam as over flat paper: it is not divided where the yoke is. */
+    @Property(seed = "734", tries = 20)
+    void aFacingRunsWholeOverTheYokeSeam(@ForAll("shapes") Shape shape) {
+        Draft drawn = Dresses.sleeveless(shape);
+        AlterationRequest facing = new AlterationRequest("facing", options("edge", "armhole", "depth", "30 mm"));
+        Draft whole = Choices.make(drawn, facing).draft();
+        Draft yoked = make(drawn, "piece", "both", "from", "armhole 60 mm", "to", "centre 70 mm");
+        Draft after = Choices.make(yoked, facing).draft();
+        for (String name : List.of("front armhole facing", "back armhole facing")) {
+            for (String edge : List.of("joined edge", "outer edge", "shoulder end", "side seam end")) {
+                assertEquals(length(whole, name, edge), length(after, name, edge), 0.1, name + "/" + edge);
+            }
+        }
+        assertTrue(SeamWalk.all(after).stream().allMatch(Walked::lengthMatches));
+    }
+
     @Test
     void whatCannotBeDividedIsRefused() {
         Draft draft = Dresses.sleeved(Dresses.SHAPE);
