@@ -49,7 +49,7 @@ final class Sleeves {
 
     /** The seams that close a sleeve. */
     static List<Seam> underarmSeams(Draft draft, EdgeRef cap) {
-        return draft.pattern().card().seams().stream()
+        return draft.seams().stream()
                 .filter(seam -> Stream.concat(seam.join().stream(), seam.to().stream())
                         .allMatch(ref -> ref.piece().equals(cap.piece())))
                 .toList();
