@@ -87,7 +87,7 @@ final class Hem implements Alteration {
             throw options.refuse("write one of by: -40 mm, length: 950 mm and to: knee");
         }
         if (options.has("length")) {
-            return options.length("length").orElseThrow().mm() - centreBack(draft, pieces, options);
+            return options.length("length").orElseThrow().mm() - centreBack(draft, options);
         }
         if (options.has("to")) {
             return toPlace(draft, pieces, options);
@@ -95,15 +95,18 @@ final class Hem implements Alteration {
         return options.length("by").map(Length::mm).orElse(0.0);
     }
 
-    /** From the top of the centre back to the hem. */
-    private static double centreBack(Draft draft, List<Piece> pieces, Options options) {
-        Piece back = pieces.stream()
-                .filter(piece -> piece.hasEdge(BACK) && piece.hasEdge("neckline"))
-                .findFirst()
-                .orElseThrow(() -> options.refuse(
-                        "length is measured down the centre back from the back neck, and no piece runs from there to the hem; "
-                                + "write by: with the change"));
-        return back.sewnLength(BACK);
+    /** From the back neck to the hem, over whatever seam lies between. */
+    private static double centreBack(Draft draft, Options options) {
+        List<Piece> backs = draft.piecesWithEdges(BACK).stream()
+                .filter(piece -> piece.widths() > 0)
+                .toList();
+        for (String end : List.of("neckline", HemLine.HEM)) {
+            if (backs.stream().noneMatch(piece -> piece.hasEdge(end))) {
+                throw options.refuse("length is measured down the centre back from the back neck, and no piece has a "
+                        + end + " there; write by: with the change");
+            }
+        }
+        return backs.stream().mapToDouble(piece -> piece.sewnLength(BACK)).sum();
     }
 
     /** The tape runs down the side from the waist, and so does the pattern's length that it is held against. */

@@ -9,6 +9,7 @@ import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Divide;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
@@ -18,6 +19,7 @@ import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Place;
 import dev.hingepoint.pattern.TestPatterns;
 import dev.hingepoint.pattern.TestPatterns.Shape;
 import java.util.LinkedHashMap;
@@ -128,6 +130,26 @@ class HemTest {
             assertEquals(
                     225.0 * (length - 1000), back.area() - draft.piece("back").area(), 1e-6);
         }
+    }
+
+    /** A back that is divided under the armhole is as long as both its parts. */
+    @Test
+    void lengthIsMeasuredOverASeam() {
+        Piece back = TestPatterns.straightBack(225, 1000, 400);
+        var parts = new Divide(
+                        "divide",
+                        Path.through(new Point(0, 250), new Point(225, 250)),
+                        Place.corner("neckline", "shoulder"),
+                        "top",
+                        "skirt",
+                        "seam")
+                .on(back);
+        Draft draft = TestPatterns.of(parts.first(), parts.second()).in("40");
+        Piece skirt =
+                Catalogue.alter(draft, request("length", "950 mm")).draft().piece("skirt");
+        assertEquals(950 - 250, Measured.sewn(skirt, "centre back"), 1e-6);
+        Draft alone = TestPatterns.of(parts.second()).in("40");
+        refused(alone, "no piece has a neckline there", request("length", "950 mm"));
     }
 
     @Test
