@@ -44,23 +44,23 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
      * An edge, at a written place or, without one, right below the pivot, or where the slash meets it square, or half way along
      * it, or as near to that as the slash passes other darts by; or a dart by its name.
      *
-     * @param piece the paper, with the dart that is moved lifted off
-     * @param pivot where the slash ends
+     * @param intake the dart that is moved; the slash ends at its pivot
      */
-    static DartTarget of(Piece piece, String to, Point pivot, Options options) {
+    static DartTarget of(DartIntake intake, String to, Options options) {
+        Piece piece = intake.lifted();
         Optional<EdgeDart> into = piece.find(EdgeDart.class, to);
         if (into.isPresent()) {
             if (options.has("at")) {
                 throw options.refuse("at: goes with an edge; the " + to + " is where it is");
             }
             Spot middle = piece.nearest(edgeOf(piece, into.get()), into.get().mouthMiddle());
-            requireFree(withoutDart(piece, into.get()), middle, pivot);
+            requireFree(withoutDart(piece, into.get()), middle, intake);
             return new DartTarget(middle, into, to);
         }
         Edge edge = edge(piece, to);
-        Spot place = options.has("at") ? written(piece, edge, options) : preferred(piece, edge, pivot);
-        requireFree(piece, place, pivot);
-        return new DartTarget(place, Optional.empty(), freeName(piece, to + " dart"));
+        Spot place = options.has("at") ? written(piece, edge, options) : preferred(piece, edge, intake);
+        requireFree(piece, place, intake);
+        return new DartTarget(place, Optional.empty(), freeName(intake, to + " dart"));
     }
 
     String edge() {
@@ -146,7 +146,8 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
         return (startsFirst ? piece.before(edge.name()) : piece.after(edge.name())).name();
     }
 
-    private static Spot preferred(Piece piece, Edge edge, Point pivot) {
+    private static Spot preferred(Piece piece, Edge edge, DartIntake intake) {
+        Point pivot = intake.pivot();
         Path path = edge.path();
         Vector down = piece.grain().down();
         double wanted = path.crossings(pivot, down).stream()
@@ -164,7 +165,7 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
                     Position position = path.positionAt(place * path.length());
                     return new Spot(edge.name(), position, path.at(position));
                 })
-                .filter(spot -> obstacle(piece, spot, pivot).isEmpty())
+                .filter(spot -> obstacle(piece, spot, intake).isEmpty())
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unsound(
                         "no straight slash from the " + edge.name()
@@ -179,8 +180,8 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
         return nearest >= NEAR_END && nearest <= 1 - NEAR_END ? nearest : 0.5;
     }
 
-    private static void requireFree(Piece piece, Spot place, Point pivot) {
-        obstacle(piece, place, pivot).ifPresent(what -> {
+    private static void requireFree(Piece piece, Spot place, DartIntake intake) {
+        obstacle(piece, place, intake).ifPresent(what -> {
             throw new Refusal(new Reason.Unsound(
                     "the slash from the " + place.edge() + " would run " + what + "; name another place with at:",
                     piece.where().edge(place.edge())));
@@ -188,8 +189,11 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
     }
 
     /** What a slash would run into, if anything. */
-    private static Optional<String> obstacle(Piece piece, Spot place, Point pivot) {
-        Line slash = new Line(place.point(), pivot);
+    private static Optional<String> obstacle(Piece piece, Spot place, DartIntake intake) {
+        if (Path.through(intake.one(), intake.other()).distanceTo(place.point()) <= ROOM) {
+            return Optional.of("where the " + intake.name() + " is");
+        }
+        Line slash = new Line(place.point(), intake.pivot());
         Optional<String> dart = piece.marks(Dart.class)
                 .filter(drawn -> isCrossed(drawn, slash))
                 .map(drawn -> "through the " + drawn.name())
@@ -207,11 +211,12 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
                 || dart.legs().stream().anyMatch(leg -> !leg.crossings(slash).isEmpty());
     }
 
-    private static String freeName(Piece piece, String wanted) {
+    private static String freeName(DartIntake intake, String wanted) {
         return Stream.concat(
                         Stream.of(wanted),
                         IntStream.iterate(2, number -> number + 1).mapToObj(number -> wanted + " " + number))
-                .filter(name -> piece.find(Dart.class, name).isEmpty())
+                .filter(name -> !name.equals(intake.name())
+                        && intake.lifted().find(Dart.class, name).isEmpty())
                 .findFirst()
                 .orElseThrow();
     }

@@ -77,7 +77,7 @@ enum Fullness {
         double to = Math.max(one, other) + EACH_SIDE;
         List<Piece> changed = new ArrayList<>(List.of(notched(piece, edge.edge(), from, to)));
         List<Seam> seams = new ArrayList<>();
-        for (Seam seam : altered.pattern().card().seams()) {
+        for (Seam seam : altered.seams()) {
             boolean isFirst = seam.join().contains(edge);
             seams.add(
                     !seam.joins(edge)
@@ -91,9 +91,7 @@ enum Fullness {
                         .ifPresent(changed::add);
             }
         }
-        return altered.with(altered.pattern()
-                .with(altered.pattern().card().withSeams(seams))
-                .with(changed));
+        return altered.with(changed).with(altered.construction().withSeams(seams));
     }
 
     /** The piece across a seam with its notches, where a neighbour of one name says which ends meet. */

@@ -36,7 +36,7 @@ import java.util.stream.Stream;
  * ({@link PointedDart}). A waist dart under the apex goes in or out with it; up and down its upper tip follows, and all from its widest
  * place down stays.
  *
- * <p>Kept: the sewn length of every edge (0.3 mm where a dart opens), the width at waist and hip, the depth of the waist darts' intake, every
+ * <p>Kept: the sewn length of every edge (0.3 mm where a dart opens), the width at waist and hip where no edge's dart crosses them, the depth of the waist darts' intake, every
  * other piece. The bust level stays: it is where the body is measured.
  */
 final class MoveApex implements Alteration {
@@ -237,7 +237,12 @@ final class MoveApex implements Alteration {
                 (before, after) -> 0,
                 (before, after) -> after.piece(name).point(BustLines.APEX).distanceTo(apex),
                 0.001));
-        Stream.of("waist", "hip").filter(piece::hasLevel).forEach(level -> laws.add(Law.keepsWidth(name, level, 0.1)));
+        // a dart that a level crosses takes out there what its tip's place asks for
+        Stream.of("waist", "hip")
+                .filter(piece::hasLevel)
+                .filter(level -> piece.marks(EdgeDart.class)
+                        .allMatch(dart -> piece.levelFrame(level).intakeOf(dart) == 0))
+                .forEach(level -> laws.add(Law.keepsWidth(name, level, 0.1)));
         darts.forEach(dart -> laws.add(Law.equalLegs(name, dart.name(), 0.01)));
         piece.marks(DoublePointedDart.class).forEach(dart -> laws.add(Law.keepsLegsEqual(name, dart.name(), 0.01)));
         draft.pieces().stream()

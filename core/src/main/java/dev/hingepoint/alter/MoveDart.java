@@ -73,7 +73,7 @@ final class MoveDart implements Alteration {
             String to,
             Optional<Fullness> fullness,
             Options options) {
-        DartTarget target = DartTarget.of(intake.lifted(), to, intake.pivot(), options);
+        DartTarget target = DartTarget.of(intake, to, options);
         DartRotation rotation = new DartRotation(intake, target, share, fullness);
         fullness.ifPresent(kind -> kind.requireTaken(draft, piece, target.edge(), rotation.opening()));
         Map<String, Object> amounts = new LinkedHashMap<>();

@@ -207,6 +207,36 @@ class MoveDartTest {
         assertEquals(12.7, near, 1e-6);
     }
 
+    /** Found in pairs of alterations: a place on the dart's own edge keeps clear of where the dart is. */
+    @Test
+    void alongItsOwnEdgeItPassesItsOldPlaceBy() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0);
+        Draft draft = Catalogue.alter(TestPatterns.dress(shape).in("40"), request("to", "shoulder"))
+                .draft();
+        Piece old = draft.piece("front");
+        for (String share : List.of("50 %", "100 %")) {
+            Piece now = Catalogue.alter(draft, request("to", "shoulder", "share", share))
+                    .draft()
+                    .piece("front");
+            assertEquals(Measured.sewn(old, "shoulder"), Measured.sewn(now, "shoulder"), 0.1);
+        }
+        refused(draft, "where the shoulder dart is", "to", "shoulder", "at", "50 %");
+    }
+
+    /** Fullness belongs to the altered size: the seams of other sizes stay, also where an alteration before gave this size its own. */
+    @Test
+    void onlyTheAlteredSizesSeamTakesTheFullness() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0);
+        Draft before = TestPatterns.dress(shape).in("40");
+        Draft own = before.with(before.construction().withSeams(before.seams()));
+        for (Draft draft : List.of(before, own)) {
+            Draft after = Catalogue.alter(draft, request("to", "gathers")).draft();
+            assertTrue(SeamWalk.all(after).get(0).lengthMatches());
+            Draft other = after.pattern().in("38");
+            assertEquals(0, SeamWalk.all(other).get(0).seam().easeTo(), 1e-9);
+        }
+    }
+
     /** A dart that has nothing to do with the bust turns about its own tip, which stays. */
     @Test
     void aShoulderDartOfABackTurnsAboutItsTip() {
