@@ -67,6 +67,7 @@ final class PrintCommand implements Callable<Integer> {
         Printed printed = Pieces.named(card, () -> Printing.print(draft, options));
         Printing.write(printed, folder);
         loaded.notes().forEach(note -> out.println("note: " + note));
+        printed.notes().forEach(note -> out.println("note: " + note));
         out.println(printed.pages().size() + " pages of " + options.paper().name() + " written to "
                 + folder.resolve("pages") + "; map.svg shows how they go together");
         out.println("Print page " + printed.pages().get(0).name()

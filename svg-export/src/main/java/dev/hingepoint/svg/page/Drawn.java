@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,6 +16,14 @@ public record Drawn(List<Stroke> strokes, List<Text> texts) {
         return new Drawn(
                 strokes.stream().map(stroke -> stroke.moved(motion)).toList(),
                 texts.stream().map(text -> text.moved(motion)).toList());
+    }
+
+    /** The smallest upright box that holds all of it. */
+    Box bounds() {
+        return Stream.concat(
+                        strokes.stream().map(Stroke::bounds), texts.stream().map(Text::bounds))
+                .reduce(Box::union)
+                .orElseThrow();
     }
 
     Drawn and(Drawn other) {

@@ -1,5 +1,7 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.JtsBridge;
 import java.util.List;
@@ -16,14 +18,49 @@ import org.locationtech.jts.index.quadtree.Quadtree;
 
 /** The room inside a piece that nothing is drawn in yet: texts are set there, each keeping clear of every line and of each other. */
 final class FreeSpace {
-    private static final double CLEAR = 1;
+    private static final Point ORIGIN = new Point(0, 0);
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final PreparedGeometry inside;
-    private final Quadtree taken = new Quadtree();
+    private final double clear;
+    private final Quadtree taken;
+    private final List<Envelope> kept;
 
-    FreeSpace(List<Point> outline) {
-        this.inside = PreparedGeometryFactory.prepare(JtsBridge.polygon(outline));
+    private FreeSpace(PreparedGeometry inside, double clear, Quadtree taken, List<Envelope> kept) {
+        this.inside = inside;
+        this.clear = clear;
+        this.taken = taken;
+        this.kept = List.copyOf(kept);
+    }
+
+    /** @param clear how far in mm words keep from lines and from one another */
+    static FreeSpace within(List<Point> outline, double clear) {
+        return new FreeSpace(prepared(outline), clear, new Quadtree(), List.of());
+    }
+
+    private static PreparedGeometry prepared(List<Point> outline) {
+        return PreparedGeometryFactory.prepare(JtsBridge.polygon(outline));
+    }
+
+    /** The same drawing within another outline: what is taken in the one is taken in the other. */
+    FreeSpace alsoWithin(List<Point> outline) {
+        return new FreeSpace(prepared(outline), clear, taken, kept);
+    }
+
+    /** The same space and what is taken in it, with another distance to keep, in mm. */
+    FreeSpace keepingOff(double otherClear) {
+        return new FreeSpace(inside, otherClear, taken, kept);
+    }
+
+    /** The same space less some boxes. */
+    FreeSpace without(List<Box> boxes) {
+        return new FreeSpace(
+                inside,
+                clear,
+                taken,
+                boxes.stream()
+                        .map(box -> new Envelope(box.left(), box.right(), box.top(), box.bottom()))
+                        .toList());
     }
 
     void take(Stroke stroke) {
@@ -41,28 +78,61 @@ final class FreeSpace {
         taken.insert(room.getEnvelopeInternal(), room);
     }
 
-    /** The first of the candidates whose every text has room; it then takes the room. */
-    Optional<List<Text>> place(Stream<List<Text>> candidates) {
-        Optional<List<Text>> found = candidates.filter(this::isFree).findFirst();
-        found.ifPresent(texts -> texts.forEach(this::take));
+    /** The first of the candidates that has room; it then takes the room. */
+    Optional<Text> place(Stream<Text> candidates) {
+        Optional<Text> found = candidates.filter(text -> isFree(room(text))).findFirst();
+        found.ifPresent(this::take);
         return found;
     }
 
-    private boolean isFree(List<Text> texts) {
-        return texts.stream().allMatch(text -> {
-            Polygon room = room(text);
-            if (!inside.contains(room)) {
+    /**
+     * Texts that are set together, at the first place where all of them have room; they then take the room.
+     *
+     * @param texts as they are set round (0, 0)
+     */
+    Optional<List<Text>> place(List<Text> texts, Stream<Point> places) {
+        List<Polygon> rooms = texts.stream().map(FreeSpace::room).toList();
+        Envelope all = new Envelope();
+        rooms.forEach(room -> all.expandToInclude(room.getEnvelopeInternal()));
+        Optional<List<Text>> found = places.filter(at ->
+                        isKeptOff(moved(all, at)) && rooms.stream().allMatch(room -> isFree(moved(room, at))))
+                .findFirst()
+                .map(at -> texts.stream()
+                        .map(text -> text.moved(Motion.shift(at.minus(ORIGIN))))
+                        .toList());
+        found.ifPresent(set -> set.forEach(this::take));
+        return found;
+    }
+
+    private boolean isKeptOff(Envelope room) {
+        return kept.stream().noneMatch(room::intersects);
+    }
+
+    private boolean isFree(Polygon room) {
+        Envelope near = new Envelope(room.getEnvelopeInternal());
+        if (!isKeptOff(near) || !inside.contains(room)) {
+            return false;
+        }
+        near.expandBy(clear);
+        for (Object other : taken.query(near)) {
+            if (room.isWithinDistance((Geometry) other, clear)) {
                 return false;
             }
-            Envelope near = new Envelope(room.getEnvelopeInternal());
-            near.expandBy(CLEAR);
-            for (Object other : taken.query(near)) {
-                if (room.isWithinDistance((Geometry) other, CLEAR)) {
-                    return false;
-                }
-            }
-            return true;
-        });
+        }
+        return true;
+    }
+
+    private static Envelope moved(Envelope box, Point by) {
+        return new Envelope(
+                box.getMinX() + by.x(), box.getMaxX() + by.x(), box.getMinY() + by.y(), box.getMaxY() + by.y());
+    }
+
+    private static Polygon moved(Polygon room, Point by) {
+        Coordinate[] ring = room.getCoordinates();
+        for (int i = 0; i < ring.length; i++) {
+            ring[i] = new Coordinate(ring[i].x + by.x(), ring[i].y + by.y());
+        }
+        return FACTORY.createPolygon(ring);
     }
 
     private static Polygon room(Text text) {

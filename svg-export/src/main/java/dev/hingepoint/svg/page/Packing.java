@@ -9,21 +9,41 @@ import java.util.stream.IntStream;
 
 /** Lays boxes on a sheet of a given width, each as high up as it goes and then as far left, the tallest first: none overlaps another. */
 final class Packing {
-    private static final double BETWEEN = 8;
-
     /** The lower edge of what is laid so far, from {@code left} on. */
     private record Step(double left, double depth) {}
 
     private final double width;
+    private final Grid grid;
     private List<Step> skyline = new ArrayList<>(List.of(new Step(0, 0)));
 
-    private Packing(double width) {
+    private Packing(double width, Grid grid) {
         this.width = width;
+        this.grid = grid;
+    }
+
+    /** Where a box may begin that would begin at a place. */
+    interface Grid {
+        /** Anywhere. */
+        Grid FREE = new Grid() {
+            @Override
+            public double left(double left, double boxWidth) {
+                return left;
+            }
+
+            @Override
+            public double top(double top, double boxHeight) {
+                return top;
+            }
+        };
+
+        double left(double left, double boxWidth);
+
+        double top(double top, double boxHeight);
     }
 
     /** How each box moves, in the order in which they were given; the first is laid first. */
-    static List<Vector> shifts(List<Box> boxes, double width) {
-        Packing packing = new Packing(width);
+    static List<Vector> shifts(List<Box> boxes, double width, Grid grid) {
+        Packing packing = new Packing(width, grid);
         Vector[] shifts = new Vector[boxes.size()];
         List<Integer> order = IntStream.range(0, boxes.size())
                 .boxed()
@@ -40,15 +60,16 @@ final class Packing {
         double bestLeft = 0;
         double bestTop = Double.POSITIVE_INFINITY;
         for (Step step : skyline) {
-            if (step.left() + box.width() <= width + 1e-9 || step.left() == 0) {
-                double top = deepest(step.left(), step.left() + box.width());
+            double left = grid.left(step.left(), box.width());
+            if (left + box.width() <= width + 1e-9 || left == 0) {
+                double top = grid.top(deepest(left, left + box.width()), box.height());
                 if (top < bestTop) {
                     bestTop = top;
-                    bestLeft = step.left();
+                    bestLeft = left;
                 }
             }
         }
-        raise(bestLeft, bestLeft + box.width() + BETWEEN, bestTop + box.height() + BETWEEN);
+        raise(bestLeft, bestLeft + box.width(), bestTop + box.height());
         return new Vector(bestLeft - box.left(), bestTop - box.top());
     }
 

@@ -21,71 +21,102 @@ import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
-/** One piece as it is cut, upright with its grain: every line that is drawn, and every word, in free space inside the piece. */
+/** One piece as it is cut, upright with its grain: every line that is drawn, and every word, as {@link Lettering} sets them. */
 final class PieceDrawing {
-    private static final double ARROW = 6;
+    /** How far in mm words keep from lines and from one another, and how closely the outline is drawn that they lie within. */
+    private static final double CLEAR = 1;
+
+    private static final double OUTLINE = 0.1;
+
+    /** Width of an arrow's head in mm. */
+    private static final double HEAD = 3;
+
+    /** How far in mm the arms of a point's cross reach. */
     private static final double CROSS = 5;
-    private static final double SMALL = 3.5;
-    private static final double SMALLER = 2.2;
 
-    /** How far in mm words keep from the line they stand beside. */
-    private static final double BESIDE = 1.3;
+    /** Length of a fold's bracket, at most, and how far in mm its line stands from the fold. */
+    private static final double BRACKET = 120;
 
-    private static final double[] LABEL_SIZES = {5.5, 4.8, 4.2, 3.6, 3, 2.5, 2};
-    private static final double[] COLUMN_SIZES = {3, 2.5, 2};
-    private static final int MOST_COLUMNS = 6;
-    private static final double LINE_SPACING = 1.3;
-    private static final double SEARCH_STEP = 6;
+    private static final double BRACKET_DEPTH = 12;
 
     private final Draft draft;
     private final Piece piece;
     private final CuttingLine cutting;
     private final List<Stroke> strokes = new ArrayList<>();
-    private final List<Text> texts = new ArrayList<>();
     private final FreeSpace free;
+
+    /** The line of each fold's bracket. */
+    private final List<Path> folds = new ArrayList<>();
 
     private PieceDrawing(Draft draft, Piece piece) {
         this.draft = draft;
         this.piece = piece;
         this.cutting = CuttingLine.of(draft, piece);
-        this.free = new FreeSpace(piece.outline().flatten(0.1));
+        this.free = FreeSpace.within(piece.outline().flatten(OUTLINE), CLEAR);
     }
 
-    static Drawn of(Draft draft, Piece drawn, List<String> label) {
+    /**
+     * A piece as it is drawn.
+     *
+     * @param isNamed whether its name is on its paper, and not only beside it
+     */
+    record Result(Drawn drawn, boolean isNamed) {}
+
+    /**
+     * @param label its lines, the second of them the piece's name
+     * @param joints the strips where pages are joined, which words keep off where they can
+     */
+    static Result of(Draft draft, Piece drawn, List<String> label, List<Box> joints) {
         Vector down = drawn.grain().down();
         Vector upright = new Vector(0, 1);
         Piece piece = down.equals(upright)
                 ? drawn
                 : drawn.moved(Motion.turn(drawn.outline().bounds().centre(), down, upright));
-        return new PieceDrawing(draft, piece).drawn(label);
+        return new PieceDrawing(draft, piece).drawn(label, joints);
     }
 
-    private Drawn drawn(List<String> label) {
+    private Result drawn(List<String> label, List<Box> joints) {
+        lines();
+        Lettering lettering = new Lettering(piece, free, cutting.outline(), joints);
+        boolean isLabelled = lettering.label(label);
+        words(lettering);
+        List<Beside.Row> rows = new ArrayList<>(lettering.rows());
+        if (!isLabelled) {
+            rows.add(new Beside.Row(label, lettering.inside()));
+        }
+        if (rows.isEmpty()) {
+            return new Result(new Drawn(strokes, lettering.texts()), true);
+        }
+        Drawn beside = Beside.of(strokes.get(0).bounds(), rows, lettering.texts());
+        beside.strokes().forEach(free::take);
+        boolean isNamed = isLabelled || lettering.name(label.get(1));
+        return new Result(new Drawn(strokes, lettering.texts()).and(beside), isNamed);
+    }
+
+    private void lines() {
         draw(Style.CUTTING, cutting.outline());
         cutting.notches().forEach(notch -> draw(Style.MARK, List.of(notch.start(), notch.end())));
         for (Edge edge : piece.edges()) {
             draw(edge.kind() == Edge.Kind.FOLD ? Style.FOLD : Style.STITCHING, flat(edge.path()));
         }
+        piece.edges().stream().filter(edge -> edge.kind() == Edge.Kind.FOLD).forEach(edge -> fold(edge.path()));
         piece.marks(Dart.class).forEach(this::dart);
         piece.marks(Level.class).forEach(level -> draw(Style.LEVEL, flat(level.path())));
         piece.marks(DrawnLine.class).forEach(line -> draw(Style.MARK, flat(line.path())));
         piece.marks(MarkedPoint.class).forEach(this::point);
         piece.marks(Grain.class).forEach(grain -> arrow(grain.line(), true));
+    }
 
-        label(label);
+    private void words(Lettering lettering) {
         piece.marks(Level.class)
-                .forEach(level -> along(
+                .forEach(level -> lettering.along(
                         level.path(),
                         level.name() + " " + Reason.millimetres(Math.rint(draft.girth(level.name()))) + " round"));
-        piece.marks(DrawnLine.class).forEach(line -> along(line.path(), line.name()));
-        piece.edges().stream()
-                .filter(edge -> edge.kind() == Edge.Kind.FOLD)
-                .forEach(edge -> along(edge.path(), "place on fold"));
-        piece.marks(MarkedPoint.class).forEach(point -> beside(point.at(), point.name()));
-        piece.marks(Dart.class).forEach(dart -> along(dart.legs().get(0), pressed(dart)));
-        return new Drawn(strokes, texts);
+        piece.marks(DrawnLine.class).forEach(line -> lettering.along(line.path(), line.name()));
+        folds.forEach(line -> lettering.along(line, "place on fold"));
+        piece.marks(MarkedPoint.class).forEach(point -> lettering.beside(point.at(), CROSS, point.name()));
+        piece.marks(Dart.class).forEach(dart -> lettering.along(dart.legs().get(0), pressed(dart)));
     }
 
     private void draw(Style style, List<Point> points) {
@@ -108,6 +139,28 @@ final class PieceDrawing {
                         point.at().plus(Vector.ofAngle(i * StrictMath.PI / 12).times(CROSS / 2)))
                 .toList();
         draw(Style.MARK, circle);
+    }
+
+    /** A bracket whose two arrows point at the fold (common practice). */
+    private void fold(Path fold) {
+        Point middle = fold.at(fold.length() / 2);
+        Vector along = fold.end().minus(fold.start()).unit();
+        Vector inwards = piece.isClockwise() ? along.right() : along.left();
+        double room = piece.outline().crossings(middle, inwards).stream()
+                .map(piece.outline()::at)
+                .mapToDouble(point -> point.minus(middle).dot(inwards))
+                .filter(far -> far > Tolerance.JOINING)
+                .min()
+                .orElse(BRACKET_DEPTH);
+        Vector depth = inwards.times(Math.min(BRACKET_DEPTH, room / 3));
+        Vector half = along.times(Math.min(BRACKET, fold.length() / 2) / 2);
+        Point first = middle.minus(half);
+        Point second = middle.plus(half);
+        arrow(new Line(first.plus(depth), first), false);
+        arrow(new Line(second.plus(depth), second), false);
+        Path bracket = Path.through(first.plus(depth), second.plus(depth));
+        draw(Style.MARK, flat(bracket));
+        folds.add(bracket);
     }
 
     private void dart(Dart dart) {
@@ -149,129 +202,12 @@ final class PieceDrawing {
     }
 
     private void head(Point tip, Vector direction) {
-        double length = Math.min(ARROW, 3);
-        Vector back = direction.times(-2 * length / 1.5);
+        Vector back = direction.times(-4 * HEAD / 3);
         draw(
                 Style.MARK,
                 List.of(
-                        tip.plus(back).plus(direction.left().times(length / 2)),
+                        tip.plus(back).plus(direction.left().times(HEAD / 2)),
                         tip,
-                        tip.plus(back).plus(direction.right().times(length / 2))));
-    }
-
-    /** The label: as large as fits, as near to the middle of the piece as there is room; on its side where it must. */
-    private void label(List<String> lines) {
-        for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
-            for (double size : columns == 1 ? LABEL_SIZES : COLUMN_SIZES) {
-                for (double angle : new double[] {0, -StrictMath.PI / 2}) {
-                    int count = columns;
-                    var placed = free.place(positions(piece.outline().bounds().centre())
-                            .map(at -> columns(lines, count, at, size, angle)));
-                    if (placed.isPresent()) {
-                        texts.addAll(placed.get());
-                        return;
-                    }
-                }
-            }
-        }
-        // a piece too small for its label still says which it is
-        free.place(positions(piece.outline().bounds().centre()).map(at -> set(lines.subList(1, 2), at, 2, 0)))
-                .ifPresent(texts::addAll);
-    }
-
-    /** Beside one another, for a strip that is too low for all lines below one another. */
-    private static List<Text> columns(List<String> lines, int count, Point centre, double size, double angle) {
-        int rows = (lines.size() + count - 1) / count;
-        List<List<String>> columns = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i += rows) {
-            columns.add(lines.subList(i, Math.min(lines.size(), i + rows)));
-        }
-        double between = 2 * size;
-        double width =
-                columns.stream().mapToDouble(column -> width(column, size)).sum() + between * (columns.size() - 1);
-        Vector along = Vector.ofAngle(angle);
-        double from = -width / 2;
-        List<Text> all = new ArrayList<>();
-        for (List<String> column : columns) {
-            double own = width(column, size);
-            double up = (rows - column.size()) * size * LINE_SPACING / 2;
-            Point middle =
-                    centre.plus(along.times(from + own / 2)).plus(along.left().times(up));
-            all.addAll(set(column, middle, size, angle));
-            from += own + between;
-        }
-        return all;
-    }
-
-    private static double width(List<String> lines, double size) {
-        return lines.stream().mapToDouble(line -> Type.width(line, size)).max().orElse(0);
-    }
-
-    private static List<Text> set(List<String> lines, Point centre, double size, double angle) {
-        double width = width(lines, size);
-        Vector along = Vector.ofAngle(angle);
-        Vector down = along.right();
-        Point first =
-                centre.minus(along.times(width / 2)).minus(down.times(lines.size() * size * LINE_SPACING / 2 - size));
-        return IntStream.range(0, lines.size())
-                .mapToObj(i -> new Text(
-                        lines.get(i).strip(),
-                        first.plus(down.times(i * size * LINE_SPACING))
-                                .plus(along.times(lines.get(i).startsWith("  ") ? size : 0)),
-                        size,
-                        angle))
-                .toList();
-    }
-
-    /** A grid over the piece, from a place outwards. */
-    private Stream<Point> positions(Point middle) {
-        Box box = piece.outline().bounds();
-        List<Point> grid = new ArrayList<>();
-        for (double x = box.left(); x <= box.right(); x += SEARCH_STEP) {
-            for (double y = box.top(); y <= box.bottom(); y += SEARCH_STEP) {
-                grid.add(new Point(x, y));
-            }
-        }
-        return grid.stream().sorted((a, b) -> Double.compare(a.distanceTo(middle), b.distanceTo(middle)));
-    }
-
-    /** Words along a line, close above it or below, wherever along it there is room; smaller, or near by, where there is none. */
-    private void along(Path path, String words) {
-        Point middle = path.at(path.length() / 2);
-        Stream<List<Text>> nearBy = positions(middle).map(at -> set(List.of(words), at, SMALLER, 0));
-        free.place(Stream.of(along(path, words, SMALL), along(path, words, SMALLER), nearBy)
-                        .flatMap(all -> all))
-                .ifPresent(texts::addAll);
-    }
-
-    private static Stream<List<Text>> along(Path path, String words, double size) {
-        return IntStream.rangeClosed(0, 36)
-                .mapToDouble(i -> 0.5 + (i % 2 == 0 ? i : -i - 1) / 76.0)
-                .boxed()
-                .flatMap(fraction -> {
-                    var position = path.positionAt(path.length() * fraction);
-                    Vector along = path.tangent(position);
-                    boolean isBackwards = along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() > 0;
-                    Vector reading = isBackwards ? along.negated() : along;
-                    double angle = StrictMath.atan2(reading.y(), reading.x());
-                    Point start = path.at(position).minus(reading.times(Type.width(words, size) / 2));
-                    return Stream.of(BESIDE + Text.BELOW * size, -BESIDE - Text.ABOVE * size)
-                            .map(above -> List.of(
-                                    new Text(words, start.plus(reading.left().times(above)), size, angle)));
-                });
-    }
-
-    private void beside(Point point, String words) {
-        double width = Type.width(words, SMALL);
-        Stream<List<Text>> candidates = Stream.of(
-                        new Vector(CROSS + 1, -CROSS - 1),
-                        new Vector(-CROSS - 1 - width, -CROSS - 1),
-                        new Vector(CROSS + 1, CROSS + 2 + SMALL),
-                        new Vector(-CROSS - 1 - width, CROSS + 2 + SMALL),
-                        new Vector(-width / 2, -CROSS - 4),
-                        new Vector(-width / 2, -CROSS - 12))
-                .map(step -> List.of(new Text(words, point.plus(step), SMALL, 0)));
-        Stream<List<Text>> nearBy = positions(point).map(at -> set(List.of(words), at, SMALLER, 0));
-        free.place(Stream.concat(candidates, nearBy)).ifPresent(texts::addAll);
+                        tip.plus(back).plus(direction.right().times(HEAD / 2))));
     }
 }

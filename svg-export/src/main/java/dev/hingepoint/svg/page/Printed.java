@@ -9,13 +9,15 @@ import java.util.List;
  * @param sheet everything in mm from the sheet's upper left corner
  * @param pieces where each lies on the sheet
  * @param pages row by row; those with nothing to cut on are left out
+ * @param notes what a person must do by hand
  */
-public record Printed(Drawn sheet, List<Page> pages, List<Placed> pieces, PrintOptions options) {
+public record Printed(Drawn sheet, List<Page> pages, List<Placed> pieces, List<String> notes, PrintOptions options) {
     /** Where a piece lies on the sheet. */
     public record Placed(String piece, Box box) {}
 
     public Printed {
         pages = List.copyOf(pages);
         pieces = List.copyOf(pieces);
+        notes = List.copyOf(notes);
     }
 }

@@ -10,6 +10,7 @@ public enum Style {
     LEVEL(0.2, "1 1.5"),
     DART(0.3, "4 2"),
     MARK(0.3, ""),
+    LEADER(0.18, ""),
     BEFORE(0.3, "1.5 1.5"),
     AFTER(0.7, ""),
     SQUARE(0.2, ""),

@@ -21,6 +21,11 @@ final class Tiling {
     static final double ARM = 3;
     private static final int NAME_PLACES = 12;
 
+    /** How far in mm the names of neighbours keep from what is drawn, and how far the page's own, which is none of the pattern's words. */
+    private static final double CLEAR = 1;
+
+    private static final double CLEAR_OF_NAME = 5;
+
     private final String title;
     private final PrintOptions options;
     private final Map<List<Integer>, Drawn> cells = new TreeMap<>((a, b) ->
@@ -33,10 +38,19 @@ final class Tiling {
 
     /** @param title what each page says besides its name */
     static List<Page> pages(String title, Drawn sheet, PrintOptions options) {
-        return new Tiling(title, options).cut(sheet);
+        Tiling tiling = new Tiling(title, options);
+        tiling.cut(sheet);
+        return tiling.cells.keySet().stream().map(tiling::page).toList();
     }
 
-    private List<Page> cut(Drawn sheet) {
+    /** How many pages a sheet is cut into. */
+    static int count(Drawn sheet, PrintOptions options) {
+        Tiling tiling = new Tiling("", options);
+        tiling.cut(sheet);
+        return tiling.cells.size();
+    }
+
+    private void cut(Drawn sheet) {
         Map<List<Integer>, List<Stroke>> strokes = new LinkedHashMap<>();
         Map<List<Integer>, List<Text>> texts = new LinkedHashMap<>();
         Set<List<Integer>> needed = new HashSet<>();
@@ -60,7 +74,6 @@ final class Tiling {
         }
         needed.forEach(cell ->
                 cells.put(cell, new Drawn(strokes.getOrDefault(cell, List.of()), texts.getOrDefault(cell, List.of()))));
-        return cells.keySet().stream().map(this::page).toList();
     }
 
     /** What lies within the strip that a page shares with the one before it, or above it, is on that one already. */
@@ -101,21 +114,22 @@ final class Tiling {
         Drawn marked = cells.get(cell).and(new Drawn(marks, List.of()));
         FreeSpace free = free(area, marked);
         List<Text> names = new ArrayList<>();
-        joints.forEach(places -> names.add(
-                free.place(places.stream().map(List::of)).map(set -> set.get(0)).orElse(places.get(0))));
-        names.addAll(name(cell, area, free));
+        joints.forEach(places -> names.add(free.place(places.stream()).orElse(places.get(0))));
+        names.addAll(name(cell, area, free.keepingOff(CLEAR_OF_NAME)));
         Drawn drawn = marked.and(new Drawn(List.of(), names)).moved(toPage);
         return new Page(cell.get(0) + 1, cell.get(1) + 1, options.paper(), options.margin(), drawn);
     }
 
     /** What room a page has left between what is drawn on it. */
     private static FreeSpace free(Box area, Drawn drawn) {
-        FreeSpace free = new FreeSpace(List.of(
-                new Point(area.left(), area.top()),
-                new Point(area.right(), area.top()),
-                new Point(area.right(), area.bottom()),
-                new Point(area.left(), area.bottom()),
-                new Point(area.left(), area.top())));
+        FreeSpace free = FreeSpace.within(
+                List.of(
+                        new Point(area.left(), area.top()),
+                        new Point(area.right(), area.top()),
+                        new Point(area.right(), area.bottom()),
+                        new Point(area.left(), area.bottom()),
+                        new Point(area.left(), area.top())),
+                CLEAR);
         drawn.strokes().forEach(free::take);
         drawn.texts().forEach(free::take);
         return free;
@@ -125,16 +139,16 @@ final class Tiling {
     private List<Text> name(List<Integer> cell, Box area, FreeSpace free) {
         String name = (cell.get(0) + 1) + "." + (cell.get(1) + 1);
         List<Point> places = new ArrayList<>();
-        for (double up = 3; up < area.height() - 8; up += 5) {
-            for (double across = 3; across < area.width() - 20; across += 5) {
+        for (double up = 6; up < area.height() - 11; up += 5) {
+            for (double across = 6; across < area.width() - 20; across += 5) {
                 places.add(new Point(area.left() + across, area.bottom() - up));
             }
         }
-        return free.place(places.stream()
-                        .map(at -> List.of(
-                                new Text(name, at, 5, 0),
-                                new Text(title, at.plus(new Vector(Type.width(name, 5) + 3, 0)), 2.5, 0))))
-                .orElseGet(() -> List.of(new Text(name, places.get(0), 5, 0)));
+        Point origin = new Point(0, 0);
+        List<Text> both = List.of(
+                new Text(name, origin, 5, 0),
+                new Text(title, origin.plus(new Vector(Type.width(name, 5) + 3, 0)), 2.5, 0));
+        return free.place(both, places.stream()).orElseGet(() -> List.of(new Text(name, places.get(0), 5, 0)));
     }
 
     /**

@@ -160,9 +160,12 @@ class PrintingTest {
     @Test
     void noWordTouchesALineOrAnother() {
         Drawn drawn = PieceDrawing.of(
-                draft,
-                draft.piece("front"),
-                Label.lines(draft, draft.piece("front"), 1, 2, printed("a4").options()));
+                        draft,
+                        draft.piece("front"),
+                        Label.lines(
+                                draft, draft.piece("front"), 1, 2, printed("a4").options()),
+                        List.of())
+                .drawn();
         List<Polygon> rooms = drawn.texts().stream().map(text -> room(text)).toList();
         assertTrue(rooms.size() >= 10, "the label and the lines' names");
         Polygon cut = JtsBridge.polygon(drawn.strokes().get(0).points());

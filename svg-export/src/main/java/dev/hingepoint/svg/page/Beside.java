@@ -1,0 +1,113 @@
+package dev.hingepoint.svg.page;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Line;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Words beside a piece that has no room for them, each with a leader line to what it names. A leader ends in a dot, as one does that ends within an outline (drawing
+ * practice after ISO 128, from memory).
+ */
+final class Beside {
+    private static final double SIZE = 3.6;
+    private static final double GAP = 8;
+    private static final double BETWEEN = 4;
+    private static final double DOT = 0.6;
+
+    /** From how many places of a row's edge a leader may begin. */
+    private static final int STARTS = 5;
+
+    private Beside() {}
+
+    /**
+     * Lines that belong together.
+     *
+     * @param targets the places at which a leader line may end, of what they name
+     */
+    record Row(List<String> lines, List<Point> targets) {
+        Row {
+            lines = List.copyOf(lines);
+            targets = List.copyOf(targets);
+        }
+
+        double width() {
+            return Block.of(lines).width(SIZE);
+        }
+
+        double height() {
+            return Block.of(lines).height(SIZE);
+        }
+    }
+
+    /**
+     * The rows beside the longer side of a piece, so that the leaders are short: to its right, or below it.
+     *
+     * @param onPiece the words that a leader should not run through
+     */
+    static Drawn of(Box piece, List<Row> rows, List<Text> onPiece) {
+        double between = BETWEEN * (rows.size() - 1);
+        double allHeights = rows.stream().mapToDouble(Row::height).sum() + between;
+        double allWidths = rows.stream().mapToDouble(Row::width).sum() + between;
+        boolean isRight = piece.height() >= piece.width();
+        double middle = rows.stream()
+                .map(row -> row.targets().get(0))
+                .mapToDouble(at -> isRight ? at.y() : at.x())
+                .average()
+                .orElseThrow();
+        Point corner = isRight
+                ? new Point(piece.right() + GAP, within(piece.top(), piece.bottom(), middle, allHeights))
+                : new Point(within(piece.left(), piece.right(), middle, allWidths), piece.bottom() + GAP);
+        List<Stroke> strokes = new ArrayList<>();
+        List<Text> texts = new ArrayList<>();
+        Comparator<Row> order = Comparator.comparingDouble(
+                row -> isRight ? row.targets().get(0).y() : row.targets().get(0).x());
+        for (Row row : rows.stream().sorted(order).toList()) {
+            Vector size = new Vector(row.width(), row.height());
+            Motion place = Motion.shift(corner.minus(new Point(0, 0)).plus(size.times(0.5)));
+            Block.of(row.lines()).set(SIZE, 0).forEach(text -> texts.add(text.moved(place)));
+            Point from = corner;
+            List<Point> starts = IntStream.rangeClosed(1, STARTS)
+                    .mapToObj(i -> size.times((double) i / (STARTS + 1)))
+                    .map(part -> from.plus(isRight ? new Vector(-1, part.y()) : new Vector(part.x(), -1)))
+                    .toList();
+            strokes.addAll(leader(starts, row.targets(), onPiece));
+            corner = corner.plus(isRight ? new Vector(0, size.y() + BETWEEN) : new Vector(size.x() + BETWEEN, 0));
+        }
+        return new Drawn(strokes, texts);
+    }
+
+    /** Where a run of a size begins that lies round a middle, within two ends where it can. */
+    private static double within(double from, double to, double middle, double size) {
+        return Math.max(from, Math.min(to - size, middle - size / 2));
+    }
+
+    /** The shortest that runs through no word; the shortest of all where each does. */
+    private static List<Stroke> leader(List<Point> starts, List<Point> targets, List<Text> onPiece) {
+        List<Line> leaders = starts.stream()
+                .flatMap(from -> targets.stream().map(to -> new Line(from, to)))
+                .sorted(Comparator.comparingDouble(Line::length))
+                .toList();
+        Line best = leaders.stream()
+                .filter(leader -> onPiece.stream().noneMatch(text -> crosses(leader, text)))
+                .findFirst()
+                .orElse(leaders.get(0));
+        List<Point> dot = IntStream.rangeClosed(0, 12)
+                .mapToObj(i ->
+                        best.end().plus(Vector.ofAngle(i * StrictMath.PI / 6).times(DOT / 2)))
+                .toList();
+        return List.of(Stroke.of(Style.LEADER, best.start(), best.end()), new Stroke(Style.MARK, dot));
+    }
+
+    private static boolean crosses(Line leader, Text text) {
+        List<Point> corners = new ArrayList<>(text.corners());
+        corners.add(corners.get(0));
+        return !Path.through(corners).crossings(leader).isEmpty();
+    }
+}
