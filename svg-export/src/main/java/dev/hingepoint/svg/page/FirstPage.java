@@ -18,8 +18,8 @@ final class FirstPage {
         // a page of its own: nothing else is laid within this box
         double right = options.stepAcross();
         double bottom = options.stepDown();
-        texts.add(new Text(draft.pattern().card().name() + ", size " + draft.size(), new Point(5, 12), 6, 0));
-        double y = 22;
+        texts.add(new Text(draft.pattern().card().name() + ", size " + draft.size(), new Point(5, 10), 6, 0));
+        double y = 19;
         for (String line : List.of(
                 "Print this page alone first and measure it.",
                 "Print at 100 %, not \u201cfit to page\u201d. Each side of the small square",
@@ -28,7 +28,7 @@ final class FirstPage {
             y += 6;
         }
         square(strokes, texts, new Point(5, y + 2), 100, "100 mm");
-        y += 102 + 6;
+        y += 102 + 5;
         square(strokes, texts, new Point(5, y), INCHES_4, "4 in");
         List<String> cautions = List.of(
                 "To join the pages, cut along",
@@ -47,7 +47,7 @@ final class FirstPage {
         double line = y + 8;
         for (String caution : cautions) {
             if (!caution.isEmpty()) {
-                texts.add(new Text(caution, new Point(112, line), 4.2, 0));
+                texts.add(new Text(caution, new Point(111, line), 4.2, 0));
             }
             line += 6;
         }

@@ -3,6 +3,7 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
+import dev.hingepoint.curve.Tolerance;
 
 /**
  * How to print. All lengths in mm.
@@ -13,24 +14,27 @@ import dev.hingepoint.Where;
  * @param date printed on every piece; empty for none
  */
 public record PrintOptions(Paper paper, double margin, double overlap, String whoFor, String date) {
+    /** What the first page's squares and words take; they keep off the overlap, which is on the next pages too. */
     private static final double FIRST_PAGE_WIDTH = 170;
-    private static final double FIRST_PAGE_HEIGHT = 250;
+
+    private static final double FIRST_PAGE_HEIGHT = 248;
     private static final double NARROWEST_OVERLAP = 2 * Tiling.ARM;
 
     /** @throws Refusal for margins that leave no room for the first page's squares, or an overlap that cannot hold the crosses */
     public PrintOptions {
-        double widest = Math.min((paper.width() - FIRST_PAGE_WIDTH) / 2, (paper.height() - FIRST_PAGE_HEIGHT) / 2);
-        if (!(margin >= 0 && margin <= widest)) {
+        double room = Math.min(paper.width() - FIRST_PAGE_WIDTH, paper.height() - FIRST_PAGE_HEIGHT);
+        if (!(overlap > NARROWEST_OVERLAP && overlap <= room)) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "the overlap of the pages must be more than " + Reason.millimetres(NARROWEST_OVERLAP)
+                            + ", so that the crosses in it have room, and at most " + Reason.millimetres(room) + " on "
+                            + paper.name(),
+                    Where.UNKNOWN));
+        }
+        double widest = (room - overlap) / 2;
+        if (!(margin >= 0 && margin <= widest + Tolerance.COINCIDENT)) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "a margin must be between 0 and " + Reason.millimetres(widest) + " on " + paper.name()
                             + ", so that the first page's squares have room",
-                    Where.UNKNOWN));
-        }
-        double widestOverlap = Math.min(usable(paper.width(), margin), usable(paper.height(), margin)) / 2;
-        if (!(overlap > NARROWEST_OVERLAP && overlap <= widestOverlap)) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    "the overlap of the pages must be more than " + Reason.millimetres(NARROWEST_OVERLAP)
-                            + ", so that the crosses in it have room, and at most " + Reason.millimetres(widestOverlap),
                     Where.UNKNOWN));
         }
     }

@@ -24,7 +24,7 @@ final class Tiling {
     /** How far in mm the names of neighbours keep from what is drawn, and how far the page's own, which is none of the pattern's words. */
     private static final double CLEAR = 1;
 
-    private static final double CLEAR_OF_NAME = 5;
+    private static final double CLEAR_OF_NAME = 8;
 
     private final String title;
     private final PrintOptions options;

@@ -208,6 +208,22 @@ class PrintingTest {
         assertTrue(words.contains("toile"), words);
     }
 
+    /** Nothing of the first page lies where the pages overlap: no line of its squares is on another page. */
+    @ParameterizedTest
+    @CsvSource({"a4, 10", "letter, 10", "legal, 10", "a4, 15", "letter, 10.7", "tabloid, 0"})
+    void theFirstPageIsAllOnTheFirstPage(String name, double margin) {
+        PrintOptions options = new PrintOptions(Paper.named(name), margin, 10, "", "");
+        Box own = new Box(0, 0, options.stepAcross(), options.stepDown());
+        Drawn first = FirstPage.drawn(draft, options);
+        assertEquals(own, own.union(first.bounds()));
+        Printed printed = Printing.print(draft, options);
+        printed.pages().stream()
+                .filter(page -> !page.name().equals("1.1"))
+                .forEach(page -> assertTrue(
+                        page.drawn().strokes().stream().noneMatch(stroke -> stroke.style() == Style.SQUARE),
+                        page.name()));
+    }
+
     @Test
     void everyPieceSaysWhatItIs() {
         String words = String.join(
