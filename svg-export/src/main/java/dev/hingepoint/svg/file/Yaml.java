@@ -51,14 +51,22 @@ final class Yaml {
             String line = wrong.getProblemMark()
                     .map(mark -> ", at line " + (mark.getLine() + 1))
                     .orElse("");
-            String what = wrong instanceof ConstructorException && !(wrong instanceof DuplicateKeyException)
-                    ? "a value carries a tag (!) that has no place here"
-                    : wrong.getProblem();
-            throw refusal(file, "it cannot be read as YAML" + line + ": " + what, wrong);
-        } catch (YamlEngineException | StackOverflowError wrong) {
+            throw refusal(file, "it cannot be read as YAML" + line + ": " + problem(wrong), wrong);
+        } catch (YamlEngineException wrong) {
             throw refusal(file, "it cannot be read as YAML: " + wrong.getMessage(), wrong);
+        } catch (StackOverflowError wrong) {
+            throw refusal(file, "it cannot be read as YAML: its brackets are nested too deep", wrong);
         }
         return new Yaml(file, "", mapping(file, "", root));
+    }
+
+    private static String problem(MarkedYamlEngineException wrong) {
+        if (wrong instanceof DuplicateKeyException) {
+            return wrong.getProblem().replace("found duplicate key ", "") + " is given twice";
+        }
+        return wrong instanceof ConstructorException
+                ? "a value carries a tag (!) that has no place here"
+                : "a bracket, a quotation mark, a colon or an indent is missing or out of place";
     }
 
     private static Refusal refusal(String file, String what, Throwable cause) {

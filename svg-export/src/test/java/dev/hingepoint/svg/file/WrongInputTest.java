@@ -175,9 +175,10 @@ class WrongInputTest {
                         "open for 1550 mm, since it is 980 mm long in size 40"),
                 spoilt("an opening of nothing", "length: 550 mm", "length: 0 mm", "open for 0 mm"),
                 spoilt("a stretch without per cent", "down: 5 %", "down: 5", "per cent"),
-                spoilt("a key twice", "form: 1", "form: 1\nform: 1", "YAML"),
+                spoilt("a key twice", "form: 1", "form: 1\nform: 1", "form is given twice"),
                 spoilt("no mapping", Drawings.CARD, "- a\n- b\n", "names and values"),
-                spoilt("no YAML", "seams:", "seams: [", "YAML"),
+                spoilt("no YAML", "seams:", "seams: [", "bracket"),
+                spoilt("no end of brackets", "form: 1", "form: 1\nx: " + "[".repeat(200_000), "YAML"),
                 spoilt(
                         "a card that constructs objects",
                         "pattern: Test tunic",
