@@ -173,4 +173,21 @@ class LetteringTest {
                     text.words());
         }
     }
+
+    /** What is small enough for a page is not cut in two by a joint where that costs no page. */
+    @ParameterizedTest
+    @CsvSource({"300, 400, 120, 60", "300, 700, 150, 100", "250, 500, 60, 200"})
+    void aSmallPieceLiesWholeOnAPage(double width, double height, double smallWidth, double smallHeight) {
+        PrintOptions options = PrintOptions.of(Paper.named("a4"));
+        Printed printed = Printing.print(
+                draft(
+                        strip("panel", width, height, Edge.Kind.FOLD, 0),
+                        strip("flap", smallWidth, smallHeight, Edge.Kind.SEAM, 0)),
+                options);
+        Box flap = printed.pieces().get(1).box();
+        double left = Math.floor(flap.left() / options.stepAcross()) * options.stepAcross();
+        double top = Math.floor(flap.top() / options.stepDown()) * options.stepDown();
+        assertTrue(flap.right() <= left + options.printableWidth() + 1e-9, flap.toString());
+        assertTrue(flap.bottom() <= top + options.printableHeight() + 1e-9, flap.toString());
+    }
 }
