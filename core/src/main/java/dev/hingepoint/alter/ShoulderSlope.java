@@ -27,7 +27,8 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Kept: the armhole's length and shape, so that the sleeve goes in as before; the neckline; every girth from the bust down. The shoulder
  * runs from its neck end to the new tip; the side seams gain, or lose, alike at the underarm, and give way to it above the bust level and
- * the dart. Neckline and armhole turn with the shoulder where they meet it, so that front and back still run on. Source: a pattern-making
+ * the dart. Neckline and armhole turn with the shoulder where they meet it, so that front and back still run on; where front and back lean
+ * or slope differently, each seam's end slides along it by half of what the two would differ by. Source: a pattern-making
  * text ("square or sloping: the whole armhole moves, its length stays; side seams change alike").
  */
 final class ShoulderSlope implements Alteration {
