@@ -33,6 +33,9 @@ final class ArmholeDepth implements Alteration {
     private static final double USUAL_MOST = 25;
     private static final double WITHIN = 0.4;
 
+    /** An armhole that is raised too far dips before it comes up to the underarm; by less than 5 degrees one does not see it. */
+    private static final double TURNED_BACK = StrictMath.toRadians(5);
+
     /** The deepest and the highest that is looked for where a cap owes or is owed something. */
     private static final double MOST_OFFERED = 60;
 
@@ -176,9 +179,19 @@ final class ArmholeDepth implements Alteration {
                 }
             }
             laws.add(Law.changesLength(piece.name(), Bodice.SIDE_SEAM, -lower, 0.1));
+            laws.add(Law.ofAngles(
+                    "lets the armhole bend one way only, as it did",
+                    piece.where().edge(Bodice.ARMHOLE),
+                    (before, after) -> 0,
+                    (before, after) -> Math.max(0, turnedBack(after, piece) - turnedBack(before, piece)),
+                    TURNED_BACK));
             Bodice.levelsOnSideSeam(piece).forEach(level -> laws.add(Law.keepsWidth(piece.name(), level, 0.01)));
         }
         Bodice.sideSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
         return laws;
+    }
+
+    private static double turnedBack(Draft draft, Piece piece) {
+        return draft.piece(piece.name()).edge(Bodice.ARMHOLE).path().turnedBack();
     }
 }

@@ -390,6 +390,26 @@ public final class Path {
                 .toList();
     }
 
+    /** How far in radians the path turns back against the way it turns on the whole: 0 for one that bends one way only. */
+    public double turnedBack() {
+        List<Vector> directions = new ArrayList<>();
+        for (Segment segment : segments) {
+            directions.add(segment.tangent(0));
+            if (segment instanceof Cubic cubic) {
+                cubic.inflections().forEach(t -> directions.add(cubic.tangent(t)));
+            }
+            directions.add(segment.tangent(1));
+        }
+        double all = 0;
+        double net = 0;
+        for (int i = 1; i < directions.size(); i++) {
+            double turn = directions.get(i - 1).angleTo(directions.get(i));
+            all += Math.abs(turn);
+            net += turn;
+        }
+        return (all - Math.abs(net)) / 2;
+    }
+
     /** The smallest upright box that holds the path. */
     public Box bounds() {
         return segments.stream().map(Segment::bounds).reduce(Box::union).orElseThrow();

@@ -159,4 +159,14 @@ class PathTest {
         assertEquals(0, given.endTangent().angleTo(curve.endTangent()), 1e-12);
         assertEquals(0, given.corners(1e-9).size());
     }
+
+    /** Derived: an S that leaves and arrives level turns to one side and back by its slope half way, here 1 in 2. */
+    @Test
+    void howFarAPathTurnsBack() {
+        Path bend = Path.of(new Cubic(new Point(0, 0), new Point(-10, 50), new Point(20, 90), new Point(70, 95)));
+        assertEquals(0, bend.turnedBack(), 1e-12);
+        Path s = Path.of(new Cubic(new Point(0, 0), new Point(40, 0), new Point(60, 30), new Point(100, 30)));
+        assertEquals(StrictMath.atan(0.5), s.turnedBack(), 1e-9);
+        assertEquals(StrictMath.atan(0.5), s.reversed().turnedBack(), 1e-9);
+    }
 }
