@@ -23,22 +23,29 @@ record Block(List<List<String>> columns) {
         return new Block(List.of(lines));
     }
 
-    /** Lines below one another, none with more than so many characters where there is a word to break before. */
+    /** Lines below one another, none with more than so many characters where there is a place to break it. */
     static Block wrapped(List<String> lines, int most) {
         List<String> all = new ArrayList<>();
         for (String line : lines) {
             String inset = line.startsWith("  ") ? "  " : "";
             String rest = line.strip();
-            for (int at = rest.lastIndexOf(' ', most);
-                    rest.length() > most && at > 0;
-                    at = rest.lastIndexOf(' ', most)) {
-                all.add(inset + rest.substring(0, at));
-                rest = rest.substring(at + 1);
+            for (int at = breakIn(rest, most); at > 0; at = breakIn(rest, most)) {
+                all.add(inset + rest.substring(0, at).strip());
+                rest = rest.substring(at).strip();
                 inset = "  ";
             }
             all.add(inset + rest);
         }
         return of(all);
+    }
+
+    /** Where a line too long is broken: before its last two spaces together, which part what belongs together, else before a word; 0 where it is not. */
+    private static int breakIn(String line, int most) {
+        if (line.length() <= most) {
+            return 0;
+        }
+        int parted = line.lastIndexOf("  ", most);
+        return Math.max(0, parted > 0 ? parted : line.lastIndexOf(' ', most));
     }
 
     /** Lines in so many columns, for a strip that is too low for all of them. */

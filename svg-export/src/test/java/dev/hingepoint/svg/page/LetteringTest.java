@@ -138,6 +138,22 @@ class LetteringTest {
         }
     }
 
+    /** A number stays whole, and goes on the next line with all of it. */
+    @Test
+    void aLongLineIsBrokenWhereItsSenseIs() {
+        List<String> lines = List.of(
+                "BACK NECKLINE FACING  5 of 6", "  15 mm: shoulder, armhole, side seam", "size 40", "a".repeat(40));
+        assertEquals(
+                List.of(List.of(
+                        "BACK NECKLINE FACING",
+                        "  5 of 6",
+                        "  15 mm: shoulder, armhole,",
+                        "  side seam",
+                        "size 40",
+                        "a".repeat(40))),
+                Block.wrapped(lines, 26).columns());
+    }
+
     /** Where the paper has no room for the name, a person is told to write it on. */
     @Test
     void aNameThatStandsOnlyBesideIsNoted() {
