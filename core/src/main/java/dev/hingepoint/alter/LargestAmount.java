@@ -11,6 +11,9 @@ import org.locationtech.jts.geom.TopologyException;
 
 /** An amount that would break a law, or the paper, is refused with the largest that would not: found by trying. */
 final class LargestAmount {
+    /** An amount is told to so many parts of a mm, and what is told works. */
+    private static final double TOLD = 100;
+
     private LargestAmount() {}
 
     /**
@@ -40,7 +43,8 @@ final class LargestAmount {
     }
 
     private static Refusal refusal(Draft draft, Reason why, double amount, DoubleFunction<Altered> attempt) {
-        double largest = Bisection.largest(0, amount, smaller -> holds(draft, smaller, attempt));
+        double found = Bisection.largest(0, amount, smaller -> holds(draft, smaller, attempt));
+        double largest = Math.copySign(Math.floor(Math.abs(found) * TOLD) / TOLD, found);
         return largest == 0
                 ? new Refusal(why)
                 : new Refusal(Reason.BeyondLimit.of(why.what(), why.where(), amount, largest));

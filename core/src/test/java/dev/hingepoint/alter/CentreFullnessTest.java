@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.SeamWalk;
 import dev.hingepoint.check.Walked;
@@ -248,10 +249,10 @@ class CentreFullnessTest {
             Refusal wide = assertThrows(
                     Refusal.class, () -> Catalogue.alter(draft, request(name, "wedge", "500 mm", "width", 0)), name);
             double limit = wide.reason().limit().orElseThrow();
-            Catalogue.alter(draft, request(name, "wedge", limit - 1e-6 + " mm", "width", 0));
+            Catalogue.alter(draft, request(name, "wedge", Reason.millimetres(limit), "width", 0));
             assertThrows(
                     Refusal.class,
-                    () -> Catalogue.alter(draft, request(name, "wedge", limit + 0.01 + " mm", "width", 0)));
+                    () -> Catalogue.alter(draft, request(name, "wedge", limit + 0.02 + " mm", "width", 0)));
         }
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("full seat")));
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("full seat", "wedge", "-5 mm")));
