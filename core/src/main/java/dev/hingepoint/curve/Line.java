@@ -63,11 +63,13 @@ public record Line(Point start, Point end) implements Segment {
 
     @Override
     public List<Double> crossings(Point origin, Vector direction) {
-        Vector unit = direction.unit();
-        double a = unit.cross(start.minus(origin));
-        double b = unit.cross(end.minus(origin));
-        boolean liesAlong = Math.max(Math.abs(a), Math.abs(b)) < Tolerance.LENGTH;
-        if (liesAlong || a == b || a > 0 && b > 0 || a < 0 && b < 0) {
+        double a = direction.cross(start.minus(origin));
+        double b = direction.cross(end.minus(origin));
+        if (a == b || a > 0 && b > 0 || a < 0 && b < 0) {
+            return List.of();
+        }
+        boolean liesAlong = Math.max(Math.abs(a), Math.abs(b)) < Tolerance.LENGTH * direction.length();
+        if (liesAlong) {
             return List.of();
         }
         return List.of(a / (a - b));

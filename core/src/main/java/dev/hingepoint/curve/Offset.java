@@ -54,14 +54,24 @@ public final class Offset {
     }
 
     private static Point beside(Point point, Vector tangent, double distance) {
-        return point.plus(tangent.left().times(distance));
+        return new Point(point.x() + distance * tangent.y(), point.y() - distance * tangent.x());
     }
 
     /** A place on the parallel, and the direction of the curve there. */
     private record Place(double t, Point at, Vector along) {}
 
     private Place place(double t) {
-        Vector along = curve.tangent(t);
+        // in plain numbers: this and the sag are the inner loops of every allowance
+        double u = 1 - t;
+        Point p = curve.start();
+        Point q = curve.startHandle();
+        Point r = curve.endHandle();
+        Point s = curve.end();
+        double dx = u * u * (q.x() - p.x()) + 2 * u * t * (r.x() - q.x()) + t * t * (s.x() - r.x());
+        double dy = u * u * (q.y() - p.y()) + 2 * u * t * (r.y() - q.y()) + t * t * (s.y() - r.y());
+        double speed = Math.sqrt(dx * dx + dy * dy);
+        // where a handle lies on its end the curve knows its direction as a limit
+        Vector along = speed > Tolerance.LENGTH ? new Vector(dx / speed, dy / speed) : curve.tangent(t);
         return new Place(t, beside(curve.at(t), along, distance), along);
     }
 
@@ -100,17 +110,18 @@ public final class Offset {
      * tangents; one that bends both ways stays below the steeper tangent over the chord's whole length. Derived.
      */
     private static double sag(Place from, Place to) {
-        Vector chord = to.at.minus(from.at);
-        double leaving = chord.dot(from.along);
-        double arriving = chord.dot(to.along);
+        double x = to.at.x() - from.at.x();
+        double y = to.at.y() - from.at.y();
+        double leaving = x * from.along.x() + y * from.along.y();
+        double arriving = x * to.along.x() + y * to.along.y();
         if (!(leaving * arriving > 0)) {
-            return chord.length() == 0 && from.along.dot(to.along) > 0 ? 0 : Double.POSITIVE_INFINITY;
+            return x == 0 && y == 0 && from.along.dot(to.along) > 0 ? 0 : Double.POSITIVE_INFINITY;
         }
-        double first = chord.cross(from.along) / leaving;
-        double second = to.along.cross(chord) / arriving;
+        double first = (x * from.along.y() - y * from.along.x()) / leaving;
+        double second = (to.along.x() * y - to.along.y() * x) / arriving;
         double slope =
                 first * second > 0 ? first * second / (first + second) : Math.max(Math.abs(first), Math.abs(second));
-        return Math.abs(slope) * chord.length();
+        return Math.abs(slope) * Math.sqrt(x * x + y * y);
     }
 
     /** The same, knowing a place between: the parallel then lies within the two triangles over the two halves. */
