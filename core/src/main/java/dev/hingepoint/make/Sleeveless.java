@@ -6,8 +6,10 @@ import dev.hingepoint.Where;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
 import dev.hingepoint.alter.Bisection;
+import dev.hingepoint.alter.Catalogue;
 import dev.hingepoint.alter.Options;
 import dev.hingepoint.check.Law;
+import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
@@ -43,6 +45,7 @@ final class Sleeveless implements Alteration {
         double takeIn = options.length("take in").map(Length::mm).orElse(isKnit ? 10.0 : 6.0);
         List<Piece> dropped = sleeves(draft);
         Draft bare = without(draft, dropped);
+        requireUndivided(bare);
         if (!works(bare, raise, takeIn)) {
             throw tooFar(bare, raise, takeIn);
         }
@@ -108,6 +111,18 @@ final class Sleeveless implements Alteration {
         return draft.without(dropped).with(draft.construction().withSeams(seams));
     }
 
+    /** A raised armhole is drawn from shoulder to underarm in one. */
+    private static void requireUndivided(Draft draft) {
+        draft.piecesWithEdges(ARMHOLE, TakenInUnderarm.SIDE_SEAM).stream()
+                .filter(piece -> !piece.hasEdge("shoulder"))
+                .findFirst()
+                .ifPresent(piece -> {
+                    throw new Refusal(Reason.BeyondLimit.of(
+                            "its armhole is divided by a yoke; write sleeveless before the yoke",
+                            piece.where().edge(ARMHOLE)));
+                });
+    }
+
     private static boolean works(Draft draft, double raise, double takeIn) {
         try {
             Altered raised = raised(draft, raise, takeIn);
@@ -119,38 +134,39 @@ final class Sleeveless implements Alteration {
     }
 
     private static Refusal tooFar(Draft draft, double raise, double takeIn) {
-        Where where = Where.UNKNOWN.size(draft.size()).edge(ARMHOLE);
-        if (works(draft, 0, takeIn)) {
-            return new Refusal(Reason.BeyondLimit.of(
-                    "the armhole cannot be " + (raise < 0 ? "lowered" : "raised") + " by so much",
-                    where,
-                    raise,
-                    Bisection.largest(0, raise, less -> works(draft, less, takeIn))));
-        }
-        if (!works(draft, 0, 0)) {
-            // no amount is at fault: the piece's own reason is told
-            raised(draft, 0, 0);
-        }
+        // where the raising alone does not work, the alteration says why, and how much would
+        Draft raised = raised(draft, raise, 0).draft();
         return new Refusal(Reason.BeyondLimit.of(
                 "the underarm cannot be taken in by so much",
-                where,
+                Where.UNKNOWN.size(draft.size()).edge(ARMHOLE),
                 takeIn,
-                Bisection.largest(0, takeIn, less -> works(draft, 0, less))));
+                Bisection.largest(0, takeIn, less -> works(raised, 0, less))));
     }
 
     private static Altered raised(Draft draft, double raise, double takeIn) {
+        Altered raised = Altered.of(draft);
+        if (raise != 0) {
+            String way = raise > 0 ? "raise" : "lower";
+            AlterationRequest armhole = new AlterationRequest(ARMHOLE, Map.of(way, Math.abs(raise) + " mm"));
+            raised = raised.then(before -> Catalogue.named(ARMHOLE).alter(before, Options.of(armhole)));
+        }
+        return takeIn == 0 ? raised : raised.then(before -> takenIn(before, takeIn));
+    }
+
+    private static Altered takenIn(Draft draft, double takeIn) {
         List<Piece> changed = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
         List<Law> laws = new ArrayList<>();
-        double over = RaisedArmhole.roomBelow(draft);
-        for (Piece piece : draft.piecesWithEdges(ARMHOLE, RaisedArmhole.SIDE_SEAM)) {
-            RaisedArmhole armhole = new RaisedArmhole(piece, raise, takeIn, over);
-            steps.addAll(armhole.paper().steps());
-            changed.add(armhole.paper().piece());
-            laws.addAll(armhole.laws());
+        double over = TakenInUnderarm.roomBelow(draft);
+        for (Piece piece : draft.piecesWithEdges(ARMHOLE, TakenInUnderarm.SIDE_SEAM)) {
+            TakenInUnderarm underarm = new TakenInUnderarm(piece, takeIn, over);
+            Paper paper = underarm.paper();
+            steps.addAll(paper.steps());
+            changed.add(paper.piece());
+            laws.addAll(underarm.laws());
         }
         draft.seams().stream()
-                .filter(seam -> edges(seam).allMatch(edge -> edge.edge().equals(RaisedArmhole.SIDE_SEAM)))
+                .filter(seam -> edges(seam).allMatch(edge -> edge.edge().equals(TakenInUnderarm.SIDE_SEAM)))
                 .forEach(seam -> laws.add(sameDifference(seam)));
         return new Altered(draft.with(changed), Map.of(), steps, laws, List.of());
     }
@@ -158,7 +174,7 @@ final class Sleeveless implements Alteration {
     private static Law sameDifference(Seam seam) {
         return new Law(
                 "changes front and back side seam alike",
-                Where.inPiece(seam.join().get(0).piece()).edge(RaisedArmhole.SIDE_SEAM),
+                Where.inPiece(seam.join().get(0).piece()).edge(TakenInUnderarm.SIDE_SEAM),
                 (before, after) -> difference(before, seam),
                 (before, after) -> difference(after, seam),
                 0.5);

@@ -107,6 +107,15 @@ class SleevelessTest {
     }
 
     @Test
+    void aYokeComesAfterwards() {
+        AlterationRequest yoke =
+                new AlterationRequest("yoke", Map.of("piece", "front", "from", "armhole 50 mm", "to", "centre 60 mm"));
+        Draft yoked = Choices.make(Dresses.sleeved(Dresses.SHAPE), yoke).draft();
+        Refusal refusal = assertThrows(Refusal.class, () -> make(yoked, Map.of()));
+        assertTrue(refusal.getMessage().contains("before the yoke"), refusal.getMessage());
+    }
+
+    @Test
     void aKnitIsRaisedAndTakenInTenAndBound() {
         Draft before = Dresses.knit(Dresses.SHAPE, 0.3, 900, 900);
         Draft after = make(before, Map.of());

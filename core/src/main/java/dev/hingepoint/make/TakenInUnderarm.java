@@ -21,10 +21,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One piece's armhole, raised along the side seam and taken in square to it, so that front and back stay alike. The armhole is stretched to meet it, leaves the shoulder as it did and
+ * One piece's underarm, taken in square to the side seam, so that front and back stay alike. The armhole is stretched to meet it, leaves the shoulder as it did and
  * meets the side seam at its old angle; the side seam runs fair from the new underarm into its old line, above any dart.
  */
-final class RaisedArmhole {
+final class TakenInUnderarm {
     static final String SIDE_SEAM = "side seam";
     private static final String ARMHOLE = "armhole";
 
@@ -34,21 +34,19 @@ final class RaisedArmhole {
     private static final double LEAST = 25;
 
     private final Piece piece;
-    private final double raise;
     private final double takeIn;
     private final double over;
     private final Point underarm;
 
-    RaisedArmhole(Piece piece, double raise, double takeIn, double over) {
+    TakenInUnderarm(Piece piece, double takeIn, double over) {
         this.piece = piece;
-        this.raise = raise;
         this.takeIn = takeIn;
         this.over = over;
         Path side = piece.from(SIDE_SEAM, ARMHOLE);
         Vector down = side.startTangent();
         Vector armhole = piece.from(ARMHOLE, SIDE_SEAM).startTangent();
         Vector inwards = down.left().dot(armhole) > 0 ? down.left() : down.right();
-        this.underarm = side.start().minus(down.times(raise)).plus(inwards.times(takeIn));
+        this.underarm = side.start().plus(inwards.times(takeIn));
     }
 
     /** How far in mm below the underarm every side seam runs without a dart. */
@@ -78,12 +76,8 @@ final class RaisedArmhole {
         Path armhole = piece.from(ARMHOLE, SIDE_SEAM).reversed();
         Path taken = side(side);
         double turned = side.startTangent().angleTo(taken.startTangent());
-        String raised = (raise < 0 ? "Lower" : "Raise") + " the underarm " + Reason.millimetres(Math.abs(raise));
-        String caption = raised
-                + (takeIn == 0
-                        ? ""
-                        : (takeIn < 0 ? " and let it out " : " and take it in ") + Reason.millimetres(Math.abs(takeIn)))
-                + "; draw armhole and side seam fair";
+        String caption = (takeIn < 0 ? "Let the underarm out " : "Take the underarm in ")
+                + Reason.millimetres(Math.abs(takeIn)) + "; draw armhole and side seam fair";
         return Paper.of(piece)
                 .then(Redraw.whole(caption, piece, SIDE_SEAM, ARMHOLE, taken)
                         .and(Redraw.whole(
@@ -120,16 +114,15 @@ final class RaisedArmhole {
     }
 
     List<Law> laws() {
-        double moved = StrictMath.hypot(raise, takeIn);
         List<Law> laws = new ArrayList<>();
         piece.edges().stream()
                 .map(Edge::name)
                 .filter(edge -> !edge.equals(ARMHOLE) && !edge.equals(SIDE_SEAM))
                 .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
         laws.add(new Law(
-                "moves the underarm " + Reason.millimetres(raise) + " up and " + Reason.millimetres(takeIn) + " in",
+                "takes the underarm in " + Reason.millimetres(takeIn),
                 piece.where().edge(ARMHOLE),
-                (before, after) -> moved,
+                (before, after) -> Math.abs(takeIn),
                 (before, after) -> corner(before).distanceTo(corner(after)),
                 0.01));
         return laws;
