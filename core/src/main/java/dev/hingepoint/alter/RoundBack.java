@@ -32,7 +32,7 @@ import java.util.Optional;
  *
  * <p>Kept: the armhole's length, the shoulder, the sewn neckline, all below the slash, the front. A centre back that is a seam takes the shape of
  * the back. A fold must be straight: it is drawn straight up to the new nape, and what the neckline gains by that goes into a {@linkplain
- * NeckDart dart} ({@code neck: dart}) or is eased in ({@code neck: ease}).
+ * NeckDart dart} ({@code neck: dart}), which can be moved into the shoulder, or is eased in ({@code neck: ease}).
  */
 final class RoundBack implements Alteration {
     private static final String CENTRE_BACK = "centre back";
@@ -175,7 +175,8 @@ final class RoundBack implements Alteration {
             return Faired.untilLawsHold(
                             draft, FAIR_OVER, reach -> done(withFairArmhole(dart.drawnOn(straight), reach), 0))
                     .withNote("the fold is straight again, and a neck dart takes in the " + Reason.millimetres(gained)
-                            + " a half that the neckline gained by it");
+                            + " a half that the neckline gained by it; move dart: {dart: neck dart, to: shoulder} takes it to "
+                            + "the shoulder");
         }
 
         /** The fold straight up to its new nape, the neckline square to it again. */

@@ -124,6 +124,22 @@ class RoundBackTest {
     }
 
     @Test
+    void theNeckDartCanBeMovedIntoTheShoulder() {
+        Draft draft = TestPatterns.dress(FOLDED).in("40");
+        Altered opened = Catalogue.alter(draft, request(Map.of("by", "12 mm")));
+        assertTrue(opened.notes().toString().contains("move dart: {dart: neck dart, to: shoulder}"));
+        Piece back = Catalogue.alter(
+                        opened.draft(),
+                        new AlterationRequest("move dart", Map.of("dart", "neck dart", "to", "shoulder")))
+                .draft()
+                .piece("back");
+        assertTrue(back.find(EdgeDart.class, "neck dart").isEmpty());
+        for (String edge : List.of("neckline", "shoulder", "armhole")) {
+            assertEquals(draft.piece("back").sewnLength(edge), Measured.sewn(back, edge), 0.3, edge);
+        }
+    }
+
+    @Test
     void theSlashGoesAlongALevelThatIsDrawn() {
         Piece plain = TestPatterns.straightBack(225, 1000, 400);
         Piece back = plain.withMark(new Level("across back", Path.through(new Point(0, 100), new Point(203, 100))));
