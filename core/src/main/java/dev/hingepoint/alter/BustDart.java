@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * the perpendicular bisector of the mouth.
  */
 final class BustDart {
-    private static final double MOST_LEG_CORRECTION = 2;
+    static final double MOST_LEG_CORRECTION = 2;
     private static final double SEAM_FOLLOWS_OVER = 60;
     private static final double NOTCH = 6;
 

@@ -6,6 +6,7 @@ import dev.hingepoint.Where;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
@@ -237,9 +238,7 @@ final class FullBust implements Alteration {
             double tolerance = level.equals(BUST) ? 0.5 : 0.1;
             if (kept.contains(level)) {
                 laws.add(Law.keepsWidth(front.name(), level, 0.1));
-            } else if (lines.endsInMouth(level)) {
-                laws.add(Law.changesWidth(front.name(), level, lines.opens(level, spread), 0.5));
-            } else if (!isBlended) {
+            } else if (!isBlended && !lines.endsInMouth(level)) {
                 laws.add(Law.changesPaperWidth(front.name(), level, lines.opens(level, spread), tolerance));
             }
             if (KeptGirth.LEVELS.contains(level) && !kept.contains(level)) {
@@ -254,12 +253,30 @@ final class FullBust implements Alteration {
         if (!asEase) {
             if (lines.intake(spread) > Tolerance.COINCIDENT) {
                 laws.add(Law.equalLegs(front.name(), dart, 0.01));
+                laws.add(movesLowerLeg(lines, dart, spread));
             }
             draft.pieces().stream()
                     .filter(piece -> !piece.isSamePieceAs(front))
                     .forEach(piece -> laws.add(Law.keepsPiece(piece)));
         }
         return laws;
+    }
+
+    /** The side below the dart moves out by the spread; its leg may move a little more, to be as long as the other. */
+    private static Law movesLowerLeg(BustLines lines, String dart, double spread) {
+        Vector outwards = lines.outwards();
+        double was = lines.lowerLegEnd().minus(lines.apex()).dot(outwards);
+        return new Law(
+                "makes the front wider by " + Reason.millimetres(spread) + " at the lower leg of the " + dart,
+                lines.front().where().mark(dart),
+                (before, after) -> was + spread,
+                (before, after) -> after.piece(lines.front().name())
+                        .find(EdgeDart.class, dart)
+                        .map(drawn -> drawn.lowerLegEnd(lines.down())
+                                .minus(lines.apex())
+                                .dot(outwards))
+                        .orElse(Double.POSITIVE_INFINITY),
+                0.5 + BustDart.MOST_LEG_CORRECTION);
     }
 
     private static Altered notes(

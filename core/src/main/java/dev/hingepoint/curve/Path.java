@@ -165,15 +165,17 @@ public final class Path {
     }
 
     /**
-     * The stretch between two places: exact.
+     * The stretch between two places: exact, but that a place within {@link Tolerance#COINCIDENT} of a joint is the joint.
      *
      * @throws IllegalArgumentException where {@code from} is not before {@code to}
      */
     public Path part(Position from, Position to) {
         List<Segment> part = new ArrayList<>();
-        for (int i = from.segment(); i <= to.segment(); i++) {
-            double first = i == from.segment() ? from.t() : 0;
-            double second = i == to.segment() ? to.t() : 1;
+        Position start = snapped(from.segment(), from.t(), Tolerance.COINCIDENT);
+        Position end = snapped(to.segment(), to.t(), Tolerance.COINCIDENT);
+        for (int i = start.segment(); i <= end.segment(); i++) {
+            double first = i == start.segment() ? start.t() : 0;
+            double second = i == end.segment() ? end.t() : 1;
             Segment segment = segments.get(i);
             // two parameters can be one point to the last bit, and a stretch without extent is none
             if (first < second && !segment.at(first).equals(segment.at(second))) {

@@ -95,20 +95,19 @@ public final class LevelFrame {
 
     /**
      * How much in mm a dart takes out of the level's width, measured along the level: from where it enters the dart to the place on the other leg
-     * that is sewn there, as far from the tip. Where the level ends in the dart's mouth, it ends, sewn, at the lower leg. 0 where it does not cross
+     * that is sewn there, as far from the tip. Where the level ends in the dart's mouth, it ends, sewn, at the nearer leg. 0 where it does not cross
      * both legs.
      */
     public double intakeOf(Dart dart) {
+        if (dart instanceof EdgeDart edge && endsInMouthOf(edge)) {
+            boolean isNearerToStart =
+                    outerEnd().distanceTo(edge.mouthStart()) < outerEnd().distanceTo(edge.mouthEnd());
+            Point legEnd = isNearerToStart ? edge.mouthStart() : edge.mouthEnd();
+            return outerEnd().minus(legEnd).dot(outwards());
+        }
         List<Path> legs = dart.legsFromTip();
         Optional<Position> one = crossing(legs.get(0));
         Optional<Position> other = crossing(legs.get(1));
-        if (dart instanceof EdgeDart edge && endsInMouthOf(edge)) {
-            boolean entersByOne = one.isPresent() != other.isPresent();
-            Point legEnd = !entersByOne
-                    ? edge.lowerLegEnd(piece.grain().down())
-                    : legs.get(one.isPresent() ? 0 : 1).end();
-            return outerEnd().minus(legEnd).dot(outwards());
-        }
         if (one.isEmpty() || other.isEmpty()) {
             return 0;
         }

@@ -79,14 +79,20 @@ public final class Piece {
         return with(edges, changed);
     }
 
-    /** The same piece with one mark more, in the place of any of that kind and name. */
+    /** The same piece with one mark more, in the place of any of that kind and name; of notches, of those on the same edge. */
     public Piece withMark(Mark mark) {
-        return withMarks(Stream.concat(
-                        marks.stream()
-                                .filter(old -> !(old.getClass() == mark.getClass()
-                                        && old.name().equals(mark.name()))),
-                        Stream.of(mark))
+        return withMarks(Stream.concat(marks.stream().filter(old -> !isReplacedBy(old, mark)), Stream.of(mark))
                 .toList());
+    }
+
+    private boolean isReplacedBy(Mark old, Mark mark) {
+        return old.getClass() == mark.getClass()
+                && old.name().equals(mark.name())
+                && !(old instanceof Notch one && mark instanceof Notch other && !areOnOneEdge(one.at(), other.at()));
+    }
+
+    private boolean areOnOneEdge(Point one, Point other) {
+        return nearest(one).edge().equals(nearest(other).edge());
     }
 
     /** The same piece with one mark rubbed out. */

@@ -86,9 +86,10 @@ class FullBustTest {
         assertEquals(Measured.sewn(old, "armhole"), Measured.sewn(front, "armhole"), 0.3);
         double drop = new BustLines(old).drop(spread);
         assertEquals(Measured.sewn(old, "centre front") + drop, Measured.sewn(front, "centre front"), 0.05);
-        if (new BustLines(old).endsInMouth("bust")) {
-            assertEquals(old.width("bust") + spread, front.width("bust"), 0.5);
-        } else {
+        // what is sewn at a level that ends in the mouth is said by the legs; the level may pass the tip on the other
+        // side than before
+        assertEquals(old.width("bust") + spread, front.width("bust"), 3);
+        if (!new BustLines(old).endsInMouth("bust")) {
             assertEquals(paperAtBust(old) + spread, paperAtBust(front), 0.5);
         }
         assertEquals(old.width("waist") + spread, front.width("waist"), 0.1);

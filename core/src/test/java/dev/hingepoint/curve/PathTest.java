@@ -169,4 +169,14 @@ class PathTest {
         assertEquals(StrictMath.atan(0.5), s.turnedBack(), 1e-9);
         assertEquals(StrictMath.atan(0.5), s.reversed().turnedBack(), 1e-9);
     }
+
+    /** A place computed a hair before a joint leaves no sliver before the next segment. */
+    @Test
+    void aStretchFromAHairBesideAJointHasNoSliver() {
+        Path path = Path.through(new Point(0, 0), new Point(100, 0), new Point(100, 80));
+        Path part = path.part(new Position(0, 1 - 1e-9), path.endPosition());
+        assertEquals(1, part.segments().size(), part.toString());
+        Path upTo = path.part(path.startPosition(), new Position(1, 1e-9));
+        assertEquals(1, upTo.segments().size(), upTo.toString());
+    }
 }

@@ -305,4 +305,19 @@ class PieceTest {
         Piece piece = piece(edges, new Level("waist", Path.through(new Point(0, y), new Point(100, y))));
         assertEquals(50, piece.levelFrame("waist").outerEnd().y(), 1e-9);
     }
+
+    /** Notches of one name on two edges are sewn together, or to others: marking one leaves the other. */
+    @Test
+    void aNotchTakesThePlaceOfItsNamesakeOnItsOwnEdgeOnly() {
+        Piece back = TestPatterns.straightBack(225, 1000, 400);
+        Notch onCentre = new Notch("hip", 1, new Line(new Point(0, 600), new Point(6, 600)));
+        Notch onSide = new Notch("hip", 1, new Line(new Point(225, 600), new Point(219, 600)));
+        Notch lower = new Notch("hip", 1, new Line(new Point(225, 610), new Point(219, 610)));
+        Piece marked = back.withMark(onCentre).withMark(onSide).withMark(lower);
+        assertEquals(
+                List.of(onCentre, lower),
+                marked.marks(Notch.class)
+                        .filter(notch -> notch.name().equals("hip"))
+                        .toList());
+    }
 }

@@ -5,6 +5,7 @@ import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Segment;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,7 +83,7 @@ public final class PathData {
                 current = start;
             }
             case 'Z' -> {
-                line(start);
+                close();
                 finish(true);
                 current = start;
             }
@@ -98,6 +99,16 @@ public final class PathData {
         if ("MZLHVA".indexOf(Character.toUpperCase(command)) >= 0) {
             control = current;
         }
+    }
+
+    /** Back to the start; what rounding of relative steps has left between is made up by the last segment. */
+    private void close() {
+        if (segments.isEmpty() || !current.isCloseTo(start, Tolerance.COINCIDENT)) {
+            line(start);
+            return;
+        }
+        List<Segment> closed = Path.of(segments).withEnd(start).segments();
+        segments.set(segments.size() - 1, closed.get(closed.size() - 1));
     }
 
     private void line(Point end) {

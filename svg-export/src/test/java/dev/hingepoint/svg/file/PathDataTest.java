@@ -147,4 +147,12 @@ class PathDataTest {
     void whatIsNoPathDataIsRefused(String data) {
         assertThrows(IllegalArgumentException.class, () -> PathData.parse(data));
     }
+
+    /** Relative steps add up to a start that is off by rounding: closing adds no line for that. */
+    @Test
+    void closingAfterRelativeStepsLeavesNoSliver() {
+        Path path = PathData.parse("M0.3 0.1l0.1 0.2l0.2 0.4l-0.3-0.6z").get(0).path();
+        assertEquals(3, path.segments().size(), path.toString());
+        assertEquals(path.start(), path.end());
+    }
 }
