@@ -2,6 +2,7 @@ package dev.hingepoint.alter;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -14,6 +15,7 @@ import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -48,6 +50,10 @@ final class BustDart {
         this.wantedDistance = tipDistance;
     }
 
+    String name() {
+        return name;
+    }
+
     double intake() {
         return upper.distanceTo(lower);
     }
@@ -64,19 +70,15 @@ final class BustDart {
         Redraw mouth = Redraw.straight(
                 "Draw the " + edge + " straight across the dart's mouth", onEdge(piece, upper), onEdge(piece, lower));
         Paper straight = paper.then(mouth);
-        Point tip = tipOnBisector();
-        if (tip != null) {
-            return marked(straight, upper, tip, lower);
-        }
-        return legsMadeEqual(straight);
+        return tipOnBisector().map(tip -> marked(straight, upper, tip, lower)).orElseGet(() -> legsMadeEqual(straight));
     }
 
     private Spot onEdge(Piece piece, Point point) {
         return piece.nearest(piece.edge(edge), point);
     }
 
-    /** Null where no point of the bisector is that near to the apex. */
-    private Point tipOnBisector() {
+    /** Empty where no point of the bisector is that near to the apex. */
+    private Optional<Point> tipOnBisector() {
         Point middle = upper.midpoint(lower);
         Vector bisector = lower.minus(upper).unit().left();
         Vector towardsApex = apex.minus(middle).dot(bisector) > 0 ? bisector : bisector.negated();
@@ -84,13 +86,13 @@ final class BustDart {
         double aside = apex.minus(middle.plus(towardsApex.times(along))).length();
         double room = tipDistance() * tipDistance() - aside * aside;
         if (room < 0) {
-            return null;
+            return Optional.empty();
         }
         double depth = along - Math.sqrt(room);
         if (depth <= 0) {
             throw tooNear(middle);
         }
-        return middle.plus(towardsApex.times(depth));
+        return Optional.of(middle.plus(towardsApex.times(depth)));
     }
 
     private Refusal tooNear(Point middle) {
@@ -98,30 +100,42 @@ final class BustDart {
                 "the dart " + name + " would begin only " + Reason.millimetres(middle.distanceTo(apex))
                         + " from the bust apex, and its tip should stop " + Reason.millimetres(tipDistance())
                         + " short of it; give a smaller tip",
-                dev.hingepoint.Where.UNKNOWN.mark(name)));
+                Where.UNKNOWN.mark(name)));
     }
 
     /** The legs are not equally far from the apex: the tip lies towards it, and each leg end moves along its leg. */
     private Paper legsMadeEqual(Paper paper) {
-        Point middle = upper.midpoint(lower);
-        double reach = middle.distanceTo(apex);
-        if (reach <= tipDistance()) {
-            throw tooNear(middle);
-        }
-        Point tip = middle.towards(apex, (reach - tipDistance()) / reach);
-        double half = (upper.distanceTo(tip) - lower.distanceTo(tip)) / 2;
+        Point tip = tipTowardsApex();
+        double half = legCorrection();
         if (Math.abs(half) > MOST_LEG_CORRECTION) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "the legs of the dart " + name + " would differ by " + Reason.millimetres(Math.abs(2 * half))
-                            + "; move the dart or the apex first",
-                    paper.piece().where().mark(name),
-                    Math.abs(2 * half),
-                    2 * MOST_LEG_CORRECTION));
+                            + ", and " + Reason.millimetres(2 * MOST_LEG_CORRECTION)
+                            + " can be shared out; move the dart or the apex first",
+                    paper.piece().where().mark(name)));
         }
         Point newUpper = upper.plus(tip.minus(upper).unit().times(half));
         Point newLower = lower.minus(tip.minus(lower).unit().times(half));
         Paper followed = paper.then(seamFollowing(paper.piece(), newUpper, newLower));
         return marked(followed, newUpper, tip, newLower);
+    }
+
+    private Point tipTowardsApex() {
+        Point middle = upper.midpoint(lower);
+        double reach = middle.distanceTo(apex);
+        if (reach <= tipDistance()) {
+            throw tooNear(middle);
+        }
+        return middle.towards(apex, (reach - tipDistance()) / reach);
+    }
+
+    /** By how many mm the upper leg is shortened at the seam and the lower one made longer, so that they are equal; 0 where they are. */
+    double legCorrection() {
+        if (tipOnBisector().isPresent()) {
+            return 0;
+        }
+        Point tip = tipTowardsApex();
+        return (upper.distanceTo(tip) - lower.distanceTo(tip)) / 2;
     }
 
     private Redraw seamFollowing(Piece piece, Point newUpper, Point newLower) {

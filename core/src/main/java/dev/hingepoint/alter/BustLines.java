@@ -93,12 +93,6 @@ final class BustLines {
         return Place.corner(ARMHOLE, SIDE_SEAM).on(front).point();
     }
 
-    /** The farthest to the side that the paper can be closed: the most negative spread in mm. */
-    double leastSpread() {
-        double a = hinge.minus(apex).dot(outwards);
-        return a - apex.distanceTo(hinge);
-    }
-
     /** The angle in radians, negative where the paper is closed, by which the upper side part turns for a spread of s mm. */
     double turn(double spread) {
         double a = hinge.minus(apex).dot(outwards);
@@ -106,12 +100,9 @@ final class BustLines {
         double radius = StrictMath.hypot(a, b);
         double cosine = (a - spread) / radius;
         if (Math.abs(cosine) > 1) {
-            double limit = spread < 0 ? leastSpread() : a + radius;
             throw new Refusal(Reason.BeyondLimit.of(
                     "the paper cannot be spread by " + Reason.millimetres(spread) + " about the hinge on the armhole",
-                    front.where(),
-                    spread,
-                    limit));
+                    front.where()));
         }
         return StrictMath.acos(cosine) - StrictMath.atan2(b, a);
     }

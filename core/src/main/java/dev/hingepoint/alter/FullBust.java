@@ -63,7 +63,8 @@ final class FullBust implements Alteration {
             throw options.refuse(
                     "a small bust closes the side bust dart, and nothing opens elsewhere; write dart: side");
         }
-        Altered spreadOut = spread(draft, options, spread, dart.equals("ease"));
+        Altered spreadOut = LargestAmount.orRefusal(
+                draft, spread, amount -> spread(draft, options, amount, dart.equals("ease")));
         return isMoved ? spreadOut.then(moved(draft, spreadOut.draft(), dart, options)) : spreadOut;
     }
 
@@ -96,7 +97,7 @@ final class FullBust implements Alteration {
                 lines.apex().plus(lines.shift(spread)),
                 tipDistance(options));
         List<String> kept = options.has("keep") ? kept(options) : List.of();
-        List<Law> laws = laws(draft, lines, spread, asEase, dartName, kept);
+        List<Law> laws = laws(draft, lines, spread, asEase, dart, kept);
         if (asEase) {
             requireEase(draft, lines, spread);
             Altered eased = Faired.untilLawsHold(
@@ -170,7 +171,6 @@ final class FullBust implements Alteration {
     /** Closing stops where the drawn dart is closed to nothing. */
     private static void requireRoom(BustLines lines, double spread) {
         if (spread > 0) {
-            lines.turn(spread);
             return;
         }
         if (lines.dart().isEmpty()) {
@@ -180,19 +180,11 @@ final class FullBust implements Alteration {
                     spread,
                     0));
         }
-        double least = leastSpread(lines);
-        if (spread < least - 1e-9) {
+        if (lines.intake(spread) < 0) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "closing " + Reason.millimetres(-spread) + " would close the dart past nothing",
-                    lines.front().where(),
-                    spread,
-                    least));
+                    lines.front().where()));
         }
-    }
-
-    private static double leastSpread(BustLines lines) {
-        double most = lines.leastSpread();
-        return Bisection.largest(0, -most, closing -> lines.intake(-closing) >= 0) * -1;
     }
 
     private static void requireEase(Draft draft, BustLines lines, double spread) {
@@ -200,14 +192,11 @@ final class FullBust implements Alteration {
         double most = isKnit ? MOST_EASE_KNIT : MOST_EASE_WOVEN;
         double intake = lines.intake(spread);
         if (intake > most) {
-            double fits = Bisection.largest(0, spread, smaller -> lines.intake(smaller) <= most);
             throw new Refusal(Reason.BeyondLimit.of(
                     "it would leave " + Reason.millimetres(intake) + " of fullness in the side seam, and "
                             + (isKnit ? "a knit" : "a woven") + " takes " + Reason.millimetres(most)
                             + "; use dart: side",
-                    lines.front().where(),
-                    spread,
-                    fits));
+                    lines.front().where()));
         }
     }
 
@@ -225,8 +214,11 @@ final class FullBust implements Alteration {
     }
 
     private static List<Law> laws(
-            Draft draft, BustLines lines, double spread, boolean asEase, String dart, List<String> kept) {
+            Draft draft, BustLines lines, double spread, boolean asEase, BustDart dart, List<String> kept) {
         Piece front = lines.front();
+        // where a leg end moves to make the legs equal, the seam follows, and with it the end of the bust level
+        boolean isDart = !asEase && dart.intake() > Tolerance.COINCIDENT;
+        double legCorrection = isDart ? Math.abs(dart.legCorrection()) : 0;
         List<Law> laws = new ArrayList<>();
         Stream.of("neckline", "shoulder")
                 .filter(front::hasEdge)
@@ -235,7 +227,7 @@ final class FullBust implements Alteration {
         laws.add(Law.changesLength(front.name(), BustLines.CENTRE_FRONT, lines.drop(spread), 0.1));
         front.marks(Level.class).map(Level::name).forEach(level -> {
             boolean isBlended = !kept.isEmpty() && !KeptGirth.LEVELS.contains(level) && !level.equals(BUST);
-            double tolerance = level.equals(BUST) ? 0.5 : 0.1;
+            double tolerance = level.equals(BUST) ? 0.5 + legCorrection : 0.1;
             if (kept.contains(level)) {
                 laws.add(Law.keepsWidth(front.name(), level, 0.1));
             } else if (!isBlended && !lines.endsInMouth(level)) {
@@ -250,11 +242,11 @@ final class FullBust implements Alteration {
                         ? Law.changesLength(
                                 front.name(), BustLines.SIDE_SEAM, lines.intake(spread), Tolerance.SEAM_MATCH)
                         : Law.keepsLength(front.name(), BustLines.SIDE_SEAM, 0.1));
+        if (isDart) {
+            laws.add(Law.equalLegs(front.name(), dart.name(), 0.01));
+            laws.add(movesLowerLeg(lines, dart.name(), spread, 0.5 + legCorrection));
+        }
         if (!asEase) {
-            if (lines.intake(spread) > Tolerance.COINCIDENT) {
-                laws.add(Law.equalLegs(front.name(), dart, 0.01));
-                laws.add(movesLowerLeg(lines, dart, spread));
-            }
             draft.pieces().stream()
                     .filter(piece -> !piece.isSamePieceAs(front))
                     .forEach(piece -> laws.add(Law.keepsPiece(piece)));
@@ -263,7 +255,7 @@ final class FullBust implements Alteration {
     }
 
     /** The side below the dart moves out by the spread; its leg may move a little more, to be as long as the other. */
-    private static Law movesLowerLeg(BustLines lines, String dart, double spread) {
+    private static Law movesLowerLeg(BustLines lines, String dart, double spread, double tolerance) {
         Vector outwards = lines.outwards();
         double was = lines.lowerLegEnd().minus(lines.apex()).dot(outwards);
         return new Law(
@@ -276,7 +268,7 @@ final class FullBust implements Alteration {
                                 .minus(lines.apex())
                                 .dot(outwards))
                         .orElse(Double.POSITIVE_INFINITY),
-                0.5 + BustDart.MOST_LEG_CORRECTION);
+                tolerance);
     }
 
     private static Altered notes(

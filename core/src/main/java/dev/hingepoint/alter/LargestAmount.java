@@ -4,55 +4,61 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.check.Finding;
-import dev.hingepoint.check.Law;
 import dev.hingepoint.pattern.Draft;
 import java.util.function.DoubleFunction;
 import org.locationtech.jts.geom.TopologyException;
 
-/** An amount that would break a law, or the paper, is refused with the largest that would not: found by trying. */
+/** An alteration by an amount that may be too much: then it is refused with the largest amount that works, found by trying. */
 final class LargestAmount {
-    /** An amount is told to so many parts of a mm, and what is told works. */
-    private static final double TOLD = 100;
+    /** The largest amount is told to so many mm; what works with less does not work at all. */
+    private static final double STEP = 0.1;
 
     private LargestAmount() {}
 
     /**
-     * The alteration by {@code amount} mm.
+     * The alteration by {@code amount} mm, which may be negative.
      *
-     * @throws Refusal where it does not hold up, naming the largest amount that does, where there is one
+     * @throws Refusal where it is refused or breaks a law: with the reason and, where the amount is at fault, the largest one of its sign that
+     *     works
      */
-    static Altered orRefusal(Draft draft, double amount, DoubleFunction<Altered> attempt) {
-        Altered altered;
+    static Altered orRefusal(Draft before, double amount, DoubleFunction<Altered> attempt) {
         try {
-            altered = attempt.apply(amount);
+            return lawful(before, attempt.apply(amount));
         } catch (Refusal refused) {
-            throw refused.reason() instanceof Reason.BeyondLimit || refused.reason() instanceof Reason.Unsound
-                    ? refusal(draft, refused.reason(), amount, attempt)
-                    : refused;
-        } catch (IllegalArgumentException | TopologyException wrong) {
-            Reason reason = new Reason.Unsound("the piece is too small for that", Where.UNKNOWN.size(draft.size()));
-            throw new Refusal(refusal(draft, reason, amount, attempt).reason(), wrong);
+            Reason why = refused.reason();
+            boolean isNoMatterOfAmount = why instanceof Reason.Missing || why instanceof Reason.Unreadable;
+            throw isNoMatterOfAmount ? refused : refusal(before, why, amount, attempt);
+        } catch (IllegalArgumentException | TopologyException defeated) {
+            Reason why = new Reason.Unsound("there is no room for it on this piece", Where.UNKNOWN.size(before.size()));
+            throw new Refusal(refusal(before, why, amount, attempt).reason(), defeated);
         }
-        for (Law law : altered.laws()) {
-            Finding finding = law.on(draft, altered.draft());
-            if (!finding.holds()) {
-                throw refusal(draft, finding.reason(), amount, attempt);
-            }
-        }
+    }
+
+    private static Altered lawful(Draft before, Altered altered) {
+        altered.laws().stream()
+                .map(law -> law.on(before, altered.draft()))
+                .filter(finding -> !finding.holds())
+                .findFirst()
+                .map(Finding::reason)
+                .ifPresent(reason -> {
+                    throw new Refusal(reason);
+                });
         return altered;
     }
 
-    private static Refusal refusal(Draft draft, Reason why, double amount, DoubleFunction<Altered> attempt) {
-        double found = Bisection.largest(0, amount, smaller -> holds(draft, smaller, attempt));
-        double largest = Math.copySign(Math.floor(Math.abs(found) * TOLD) / TOLD, found);
-        return largest == 0
-                ? new Refusal(why)
-                : new Refusal(Reason.BeyondLimit.of(why.what(), why.where(), amount, largest));
+    private static Refusal refusal(Draft before, Reason why, double amount, DoubleFunction<Altered> attempt) {
+        double steps = Bisection.largest(
+                0, Math.abs(amount) / STEP, 0.01, many -> works(before, Math.copySign(many * STEP, amount), attempt));
+        double largest = Math.copySign(Math.floor(steps) * STEP, amount);
+        boolean isKnown = Math.abs(largest) >= STEP && works(before, largest, attempt);
+        return isKnown
+                ? new Refusal(Reason.BeyondLimit.of(why.what(), why.where(), amount, largest))
+                : new Refusal(why);
     }
 
-    private static boolean holds(Draft draft, double amount, DoubleFunction<Altered> attempt) {
+    private static boolean works(Draft before, double amount, DoubleFunction<Altered> attempt) {
         try {
-            return attempt.apply(amount).holds(draft);
+            return attempt.apply(amount).holds(before);
         } catch (Refusal | IllegalArgumentException | TopologyException wrong) {
             return false;
         }

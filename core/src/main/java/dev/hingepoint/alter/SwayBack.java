@@ -57,9 +57,12 @@ final class SwayBack implements Alteration {
         if (keepFold && !(isFold && method.equals("wedge"))) {
             throw options.refuse("keep fold goes with method: wedge on a centre back that is cut on the fold");
         }
-        Altered altered = method.equals("shoulder")
-                ? SwayBackShoulder.alter(draft, back, wedge)
-                : SwayBackWedge.alter(draft, back, wedge, level, above, keepFold);
+        Altered altered = LargestAmount.orRefusal(
+                draft,
+                wedge,
+                amount -> method.equals("shoulder")
+                        ? SwayBackShoulder.alter(draft, back, amount)
+                        : SwayBackWedge.alter(draft, back, amount, level, above, keepFold));
         if (wedge < USUAL_LEAST || wedge > USUAL_MOST) {
             altered = altered.withNote(
                     "a sway-back wedge of " + Reason.millimetres(wedge) + " is unusual: 6 to 25 mm is common");

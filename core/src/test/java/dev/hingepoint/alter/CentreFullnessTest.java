@@ -250,9 +250,10 @@ class CentreFullnessTest {
                     Refusal.class, () -> Catalogue.alter(draft, request(name, "wedge", "500 mm", "width", 0)), name);
             double limit = wide.reason().limit().orElseThrow();
             Catalogue.alter(draft, request(name, "wedge", Reason.millimetres(limit), "width", 0));
+            // told to a tenth of a mm
             assertThrows(
                     Refusal.class,
-                    () -> Catalogue.alter(draft, request(name, "wedge", limit + 0.02 + " mm", "width", 0)));
+                    () -> Catalogue.alter(draft, request(name, "wedge", limit + 0.11 + " mm", "width", 0)));
         }
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("full seat")));
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("full seat", "wedge", "-5 mm")));
