@@ -1,7 +1,6 @@
 package dev.hingepoint.fit;
 
 import dev.hingepoint.Reason;
-import dev.hingepoint.Refusal;
 import dev.hingepoint.fit.Observed.Hem;
 import dev.hingepoint.fit.Observed.Run;
 import dev.hingepoint.fit.PlanLine.Topic;
@@ -9,9 +8,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -28,35 +25,81 @@ final class BackWaistPlan {
 
     private final Planner planner;
     private final Draft drawn;
-
-    private Runnable last = () -> {};
-
-    BackWaistPlan(Planner planner) {
-        this.planner = planner;
-        this.drawn = planner.working();
-    }
+    private final List<Ease> before;
 
     /** @param before the ease of the size that the toile was sewn in */
-    void plan(List<Ease> before) {
-        Optional<Observed> seen = planner.body().observed();
+    BackWaistPlan(Planner planner, List<Ease> before) {
+        this.planner = planner;
+        this.drawn = planner.working();
+        this.before = before;
+    }
+
+    /** What is short or long all round: done before all else, so that the bust and the waist are altered where they will be. */
+    void lengths() {
+        if (isAnswered() || tight().isPresent()) {
+            return;
+        }
+        Optional<Observed> seen = seen();
+        if (seen.isPresent()) {
+            if (seen.get().run().equals(Optional.of(Run.ALL_ROUND))
+                    && seen.get().hem().isPresent()) {
+                changeAbove(
+                        seen.get().folds().mm(),
+                        "folds all round: the waist of the garment lies too low",
+                        Optional.empty());
+            }
+        } else {
+            measured()
+                    .filter(Lengths::isOffAllRound)
+                    .ifPresent(lengths -> changeAbove(lengths.side(), SHORT_RULE, compared()));
+        }
+    }
+
+    private void changeAbove(double shorter, String rule, Optional<PlanLine.Compared> compared) {
+        String name = shorter > 0 ? "shorten" : "lengthen";
+        String by = Planner.mm(Math.abs(shorter));
+        PlanLine line = new PlanLine(
+                Topic.LENGTHS,
+                name + " front and back alike by " + by + " above the waist",
+                compared,
+                rule,
+                PlanLine.COMMON_PRACTICE,
+                Optional.empty());
+        planner.alterOrSay(line, Planner.request(name, "by", by, "above", "waist"));
+    }
+
+    private Optional<Observed> seen() {
+        return planner.body().observed();
+    }
+
+    private boolean isAnswered() {
         Optional<Card.Altered> altered = planner.chart().altered(drawn.size());
-        if (altered.isPresent()
+        return altered.isPresent()
                 && !altered.get().alterations().isEmpty()
-                && !seen.map(Observed::onAltered).orElse(false)) {
-            if (seen.isPresent() || lengths().isPresent()) {
+                && !seen().map(Observed::onAltered).orElse(false);
+    }
+
+    private Optional<Ease> tight() {
+        boolean isAsked =
+                seen().isPresent() || measured().map(Lengths::isBackShort).orElse(false);
+        return before.stream()
+                .filter(ease -> ease.level().equals("hip") || ease.level().equals("high hip"))
+                .filter(ease -> isAsked && ease.isShort())
+                .findFirst();
+    }
+
+    /** What is wrong at the back only, done last. */
+    void plan() {
+        if (isAnswered()) {
+            if (seen().isPresent() || measured().isPresent()) {
                 say(
                         "nothing: this pattern was altered since; sew its toile, and if the folds are still there say so with seen on: altered",
                         "what was seen before an alteration is answered by it");
             }
             return;
         }
-        Optional<Ease> tight = before.stream()
-                .filter(ease -> ease.level().equals("hip") || ease.level().equals("high hip"))
-                .filter(Ease::isShort)
-                .findFirst();
-        boolean isAsked =
-                seen.isPresent() || lengths().map(Lengths::isBackShort).orElse(false);
-        if (isAsked && tight.isPresent()) {
+        Optional<Ease> tight = tight();
+        if (tight.isPresent()) {
             say(
                     "nothing yet: the " + tight.get().level() + " is "
                             + Planner.mm(tight.get().least() - tight.get().ease())
@@ -64,11 +107,7 @@ final class BackWaistPlan {
                     "a tight hip comes before a sway back: a wedge would be the wrong cure");
             return;
         }
-        if (seen.isPresent()) {
-            folds(seen.get());
-        } else {
-            measured();
-        }
+        seen().ifPresentOrElse(this::folds, this::backAlone);
     }
 
     private void folds(Observed seen) {
@@ -85,22 +124,36 @@ final class BackWaistPlan {
                             + ", and plan again",
                     "folds alone do not tell a sway back from a short waist or a flat seat");
         } else if (seen.run().get() == Run.ALL_ROUND) {
-            alike(-folds, "folds all round: the waist of the garment lies too low");
+            return; // one of the lengths
         } else if (drops.isPresent()) {
             byHand(
                     "take another cloth, or line the back: do not cut the paper",
                     "the cloth stretches down more than the draft expects, and hangs in folds");
         } else if (seen.hem().get() == Hem.RIDES_UP) {
-            byHand(
-                    "a full seat, by hand: the back needs length over the seat; a sway-back wedge would make it worse and is not planned",
-                    "a hem that rides up at the back is drawn up by the seat");
+            seat(
+                    "full seat",
+                    folds,
+                    " let in over the seat, which draws it up from below",
+                    "a hem that rides up at the back is drawn up by the seat; a sway-back wedge would make it worse and is not planned");
         } else if (seen.hem().get() == Hem.DROPS || seen.run().get() == Run.BELOW_THE_SEAT) {
-            byHand(
-                    "a flat seat, by hand: take length and width out below the waist; no wedge",
+            seat(
+                    "flat seat",
+                    folds,
+                    " folded out over the seat; no wedge at the waist",
                     "a hem that drops, with folds below the seat, hangs over a flat seat");
         } else {
             wedge(folds, "folds level, at the back only, and a hip that has its ease: a sway back", Optional.empty());
         }
+    }
+
+    /** What was pinned or seen is only a beginning: the toile of the altered pattern says how much it is. */
+    private void seat(String name, double amount, String does, String rule) {
+        PlanLine line = PlanLine.of(
+                Topic.BACK_WAIST,
+                "a " + name + ": " + Planner.mm(amount) + does + "; look again on the next toile",
+                rule,
+                PlanLine.COMMON_PRACTICE);
+        planner.alterOrSay(line, Planner.request(name, "wedge", Planner.mm(amount), "width", Planner.mm(0)));
     }
 
     /** Back, front and side from waist up, each as much shorter on the body than the chart says. */
@@ -108,9 +161,22 @@ final class BackWaistPlan {
         boolean isBackShort() {
             return back > RIGHT;
         }
+
+        boolean isFrontRight() {
+            return Math.abs(front) <= RIGHT;
+        }
+
+        boolean isSideRight() {
+            return Math.abs(side) <= RIGHT;
+        }
+
+        /** Front and side alike are too short, or too long, and so the back is. */
+        boolean isOffAllRound() {
+            return !isFrontRight() && !isSideRight() && Math.signum(front) == Math.signum(side);
+        }
     }
 
-    private Optional<Lengths> lengths() {
+    private Optional<Lengths> measured() {
         OptionalDouble back = shorter(Measure.BACK_WAIST_LENGTH);
         OptionalDouble front = shorter(Measure.FRONT_WAIST_LENGTH);
         OptionalDouble side = shorter(Measure.SIDE_LENGTH);
@@ -127,31 +193,24 @@ final class BackWaistPlan {
                 : OptionalDouble.empty();
     }
 
-    private void measured() {
-        Optional<Lengths> all = lengths();
+    private void backAlone() {
+        Optional<Lengths> all = measured();
         if (all.isEmpty()) {
             undecided();
             return;
         }
         Lengths shorter = all.get();
-        boolean isFrontRight = Math.abs(shorter.front()) <= RIGHT;
-        boolean isSideRight = Math.abs(shorter.side()) <= RIGHT;
         double more = shorter.back() - shorter.side();
-        if (isFrontRight && isSideRight) {
-            if (shorter.isBackShort()) {
-                wedge(shorter.back(), SHORT_RULE, compared());
+        if (shorter.isOffAllRound()) {
+            if (more > RIGHT && shorter.side() > 0) {
+                wedge(more, "what the back is shorter by than the side is a sway back", compared());
             }
-            return;
-        }
-        if (isSideRight || Math.signum(shorter.front()) != Math.signum(shorter.side())) {
+        } else if (!shorter.isFrontRight() || !shorter.isSideRight()) {
             byHand(
                     "not planned: front, back and side differ from the draft each in its own way; pin it on a toile",
                     SHORT_RULE);
-            return;
-        }
-        alike(-shorter.side(), SHORT_RULE);
-        if (more > RIGHT && shorter.side() > 0) {
-            wedge(more, "what the back is shorter by than the side is a sway back", compared());
+        } else if (shorter.isBackShort()) {
+            wedge(shorter.back(), SHORT_RULE, compared());
         }
     }
 
@@ -183,37 +242,7 @@ final class BackWaistPlan {
                         .orElseThrow()));
     }
 
-    /** All of the bodice longer, or where negative shorter, by so many mm, at once: what is planned next is measured on it. */
-    private void alike(double longer, String rule) {
-        String way = longer > 0 ? "lengthen" : "shorten";
-        double by = Math.rint(Math.abs(longer));
-        PlanLine line = PlanLine.of(
-                Topic.LENGTHS,
-                way + " front and back alike by " + Planner.mm(by) + " above the waist",
-                rule,
-                PlanLine.COMMON_PRACTICE);
-        Map<String, Object> options = new LinkedHashMap<>();
-        options.put("by", Reason.millimetres(by));
-        options.put("above", "waist");
-        AlterationRequest request = new AlterationRequest(way, options);
-        try {
-            planner.alter(line, request);
-        } catch (Refusal refusal) {
-            byHand(line.amount() + ", by hand: " + refusal.reason().sentence(), rule);
-        }
-    }
-
-    /** A wedge is planned for last, when all above it is as it will be. */
     private void wedge(double amount, String rule, Optional<PlanLine.Compared> compared) {
-        last = () -> wedged(amount, rule, compared);
-    }
-
-    /** Does what was left for last. */
-    void finish() {
-        last.run();
-    }
-
-    private void wedged(double amount, String rule, Optional<PlanLine.Compared> compared) {
         double wedge = Math.rint(amount);
         PlanLine line = new PlanLine(
                 Topic.BACK_WAIST,
@@ -223,12 +252,8 @@ final class BackWaistPlan {
                 rule,
                 "US Department of Agriculture, Fitting Dresses; " + PlanLine.COMMON_PRACTICE,
                 Optional.empty());
-        AlterationRequest request = new AlterationRequest("sway back", Map.of("wedge", Reason.millimetres(wedge)));
-        try {
-            planner.alter(line, request);
-        } catch (Refusal refusal) {
-            byHand("not planned: " + refusal.reason().sentence(), rule);
-        }
+        AlterationRequest request = Planner.request("sway back", "wedge", Reason.millimetres(wedge));
+        planner.alterOrSay(line, request);
     }
 
     private void byHand(String amount, String rule) {

@@ -9,6 +9,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,9 @@ import java.util.OptionalDouble;
  * next one is measured on what that left. So nothing is widened twice, and what the plan promises the altered pieces have.
  */
 public final class Planner {
+    /** A shoulder as near as this, in mm, to the chart's is right. */
+    private static final double FAR_SHOULDER = 10;
+
     private final List<PlanLine> lines = new ArrayList<>();
     private final List<AlterationRequest> alterations = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
@@ -50,12 +54,13 @@ public final class Planner {
         drafted = pattern.in(choice.size(), alteredFront);
         working = drafted;
         List<Ease> before = ease();
-        BackWaistPlan backWaist = new BackWaistPlan(this);
-        backWaist.plan(before);
+        BackWaistPlan backWaist = new BackWaistPlan(this, before);
+        backWaist.lengths();
+        shoulders();
         BustPlan bust = new BustPlan(this);
         bust.plan(choice.more());
         new GirthPlan(this).plan(before, bust.given());
-        backWaist.finish();
+        backWaist.plan();
         sleeve();
         List<Ease> after = ease();
         after.stream().filter(ease -> !ease.canBeWorn()).forEach(this::cannotBeWorn);
@@ -135,6 +140,44 @@ public final class Planner {
         add(line.ordering(request));
     }
 
+    /** Does an alteration at once; where it is refused, the plan says why, and that it does not hold up. */
+    void alterOrSay(PlanLine line, AlterationRequest request) {
+        try {
+            alter(line, request);
+        } catch (Refusal refusal) {
+            String amount = "not planned: " + refusal.reason().sentence();
+            add(PlanLine.of(line.topic(), amount, line.rule(), line.source()));
+            problem(amount);
+        }
+    }
+
+    /** Whether the chosen size was altered so before: what the chart has no column for cannot be read off the altered pattern. */
+    boolean wasDone(String... names) {
+        return chart.altered(drafted.size()).stream()
+                .flatMap(altered -> altered.alterations().stream())
+                .anyMatch(request -> List.of(names).contains(request.name()));
+    }
+
+    private void shoulders() {
+        OptionalDouble measured = body.mm(Measure.SHOULDER);
+        OptionalDouble charted = chart.body(drafted.size(), Measure.SHOULDER.words());
+        if (measured.isEmpty() || charted.isEmpty() || wasDone("broad shoulders", "narrow shoulders")) {
+            return;
+        }
+        double wider = Math.rint(measured.getAsDouble() - charted.getAsDouble());
+        if (Math.abs(wider) <= FAR_SHOULDER) {
+            return;
+        }
+        String name = wider > 0 ? "broad shoulders" : "narrow shoulders";
+        PlanLine line = PlanLine.of(
+                        Topic.SHOULDERS,
+                        name + ": each shoulder " + mm(Math.abs(wider)) + (wider > 0 ? " longer" : " shorter"),
+                        "a shoulder more than " + mm(FAR_SHOULDER) + " from the chart is altered",
+                        PlanLine.COMMON_PRACTICE)
+                .comparing(Measure.SHOULDER.words(), measured.getAsDouble(), charted.getAsDouble());
+        alterOrSay(line, request(name, "by", mm(Math.abs(wider))));
+    }
+
     private void cannotBeWorn(Ease ease) {
         problems.add(
                 "the " + ease.level() + " is " + mm(ease.garment()) + " and cannot be worn: the cloth would have to "
@@ -168,6 +211,15 @@ public final class Planner {
             problems.add("the sleeve is " + mm(least - ease) + " too narrow at the upper arm: "
                     + refusal.reason().sentence());
         }
+    }
+
+    /** An order for an alteration, its options in the order given: each a name and a value. */
+    static AlterationRequest request(String name, String... options) {
+        Map<String, Object> inOrder = new LinkedHashMap<>();
+        for (int i = 0; i < options.length; i += 2) {
+            inOrder.put(options[i], options[i + 1]);
+        }
+        return new AlterationRequest(name, inOrder);
     }
 
     /** As a person says it: whole millimetres. */

@@ -20,8 +20,6 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
     private static final String LEAFLET = "Cooperative Extension leaflet, Principles of Pattern Alteration";
 
     /** A shoulder this far in mm from the chart's is far. */
-    private static final double FAR_SHOULDER = 10;
-
     SizeChoice {
         lines = List.copyOf(lines);
         problems = List.copyOf(problems);
@@ -85,7 +83,6 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
             problems.add("a body of " + Planner.mm(value) + " at the " + column + " is outside the chart; size " + size
                     + " is the nearest, and will not fit by alterations alone");
         }
-        shoulder(chart, body, size, lines);
         stretchDown(card, body, lines);
         return new SizeChoice(size, size.equals(nearest) ? 0 : more, lines, problems);
     }
@@ -98,26 +95,6 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
                             other + ": " + Planner.mm(chart.body(other, column).orElseThrow())));
         }
         return told.isEmpty() ? "" : " (neighbours " + String.join(", ", told) + ")";
-    }
-
-    private static void shoulder(SizeChart chart, Body body, String size, List<PlanLine> lines) {
-        OptionalDouble shoulder = body.mm(Measure.SHOULDER);
-        if (shoulder.isEmpty() || !chart.has("shoulder")) {
-            return;
-        }
-        double drafted = chart.body(size, "shoulder").orElseThrow();
-        if (Math.abs(shoulder.getAsDouble() - drafted) > FAR_SHOULDER) {
-            String other = chart.nearest("shoulder", shoulder.getAsDouble(), false);
-            lines.add(PlanLine.of(
-                            Topic.SHOULDERS,
-                            "size " + size + " by the upper bust, size " + other
-                                    + " by the shoulder: order "
-                                    + (shoulder.getAsDouble() > drafted ? "broad" : "narrow") + " shoulders: {by: "
-                                    + Planner.mm(Math.abs(shoulder.getAsDouble() - drafted)) + "}",
-                            "a shoulder more than " + Planner.mm(FAR_SHOULDER) + " from the chart is altered",
-                            PlanLine.COMMON_PRACTICE)
-                    .comparing("shoulder", shoulder.getAsDouble(), drafted));
-        }
     }
 
     private static void stretchDown(Card card, Body body, List<PlanLine> lines) {

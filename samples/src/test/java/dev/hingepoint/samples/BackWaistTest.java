@@ -3,22 +3,31 @@ package dev.hingepoint.samples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.hingepoint.alter.Fitting;
+import dev.hingepoint.fit.Body;
 import dev.hingepoint.fit.FitRules;
 import dev.hingepoint.fit.Plan;
 import dev.hingepoint.fit.PlanLine;
 import dev.hingepoint.fit.Planner;
+import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.samples.draft.Larkfield;
 import dev.hingepoint.svg.file.BodyReader;
+import dev.hingepoint.svg.file.PatternFiles;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Each cause of folds at the back waist, or of a short back, and what a fitter says to it (several trade sources; common practice). */
 class BackWaistTest {
     private static final Pattern DRESS = Larkfield.dress();
-    private static final List<PlanLine.Topic> BACK = List.of(PlanLine.Topic.LENGTHS, PlanLine.Topic.BACK_WAIST);
     private static final String ON_SIZE_40 = "unit: cm\nupper bust: 87.1\nfull bust: 92.1\nwaist: 74.9\nhip: 100.1\n";
 
     @ParameterizedTest
@@ -27,9 +36,9 @@ class BackWaistTest {
             value = {
                 "folds run: back only, back hem: level | 15 mm | 15 mm out of centre back",
                 "folds run: all round, back hem: level | - | shorten front and back alike by 15 mm",
-                "folds run: back only, back hem: rides up | - | a full seat, by hand",
-                "folds run: back only, back hem: drops | - | a flat seat, by hand",
-                "folds run: below the seat, back hem: level | - | no wedge",
+                "folds run: back only, back hem: rides up | - | a full seat: 15 mm let in over the seat",
+                "folds run: back only, back hem: drops | - | a flat seat: 15 mm folded out",
+                "folds run: below the seat, back hem: level | - | no wedge at the waist",
                 "back hem: level | - | look whether the folds run round the back only",
                 "folds run: back only | - | look what the back hem does",
                 "folds run: back only, back hem: level, seen on: altered | 15 mm | 15 mm out of centre back"
@@ -78,6 +87,50 @@ class BackWaistTest {
         }
     }
 
+    /** What one alteration says by a length, the pattern that it leaves has: the waist lies where the body's does. */
+    @ParameterizedTest
+    @CsvSource({"folds run: all round, -15, 0", "folds run: 'back only', 0, 15"})
+    void lengthsAndSeatsAreDoneAtOnce(String run, double atWaist, double atHem) {
+        Plan plan = plan(ON_SIZE_40 + "observed: {folds at back waist: 15 mm, " + run.replace("'", "")
+                + ", back hem: rides up}\n");
+        assertTrue(plan.holdsUp(), plan.problems().toString());
+        Piece drawn = DRESS.in("40").piece("back");
+        Piece back = Fitting.of(DRESS, plan.order()).after().piece("back");
+        double waist = back.levelFrame("waist").origin().y()
+                - drawn.levelFrame("waist").origin().y();
+        assertEquals(atWaist, waist, 0.01);
+        double centreBack = back.sewnLength("centre back") - drawn.sewnLength("centre back");
+        assertEquals(atWaist + atHem, centreBack, 0.3);
+    }
+
+    /** On a chart with a column for it, in cm. */
+    @ParameterizedTest
+    @CsvSource({"13.5, broad shoulders", "10.5, narrow shoulders", "12.8, -"})
+    void aShoulderFarFromTheChartIsAltered(double shoulder, String alteration, @TempDir Path folder)
+            throws IOException {
+        PatternFiles.contents(DRESS, "dress").forEach((name, text) -> {
+            try {
+                Files.writeString(folder.resolve(name), text.replace("{upper bust", "{shoulder: 12, upper bust"));
+            } catch (IOException wrong) {
+                throw new UncheckedIOException(wrong);
+            }
+        });
+        Pattern dress = PatternFiles.read(folder.resolve("dress.yaml")).pattern();
+        Body body = BodyReader.read("body", ON_SIZE_40 + "shoulder: " + shoulder + "\n")
+                .body();
+        Plan plan = Planner.plan(dress, body, FitRules.USUAL);
+        List<String> ordered =
+                plan.alterations().stream().map(AlterationRequest::name).toList();
+        assertEquals(alteration.equals("-") ? List.of() : List.of(alteration), ordered);
+        Fitting fitting = Fitting.of(dress, plan.order());
+        double was = dress.in("40").piece("front").sewnLength("shoulder");
+        double is = fitting.after().piece("front").sewnLength("shoulder");
+        assertEquals(alteration.equals("-") ? was : was + 10 * (shoulder - 12), is, 0.6);
+        assertEquals(
+                List.of(),
+                Planner.plan(fitting.after().pattern(), body, FitRules.USUAL).alterations());
+    }
+
     private static String given(String name, String value) {
         return value.equals("-") ? "" : name + ": " + value + "\n";
     }
@@ -101,7 +154,7 @@ class BackWaistTest {
 
     private static String told(Plan plan) {
         return plan.lines().stream()
-                .filter(line -> BACK.contains(line.topic()))
+                .filter(line -> line.topic() == PlanLine.Topic.BACK_WAIST || line.topic() == PlanLine.Topic.LENGTHS)
                 .map(line -> line.amount() + "; " + line.rule())
                 .collect(Collectors.joining("\n"));
     }
