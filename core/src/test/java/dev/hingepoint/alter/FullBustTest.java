@@ -17,6 +17,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.LevelFrame;
 import dev.hingepoint.pattern.MarkedPoint;
+import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import dev.hingepoint.pattern.TestPatterns;
@@ -97,6 +98,11 @@ class FullBustTest {
         assertEquals(Measured.sewn(old, "side seam"), Measured.sewn(front, "side seam"), 0.1);
         EdgeDart dart = front.find(EdgeDart.class, "side bust dart").orElseThrow();
         assertEquals(dart.first().length(), dart.second().length(), 0.01);
+        for (Point legEnd : List.of(dart.mouthStart(), dart.mouthEnd())) {
+            assertTrue(
+                    front.marks(Notch.class).anyMatch(notch -> notch.at().isCloseTo(legEnd, 0.1)),
+                    "a notch at each leg of the new dart");
+        }
         assertEquals(before.piece("back"), altered.draft().piece("back"));
         assertTrue(SeamWalk.all(altered.draft()).get(0).lengthMatches());
     }

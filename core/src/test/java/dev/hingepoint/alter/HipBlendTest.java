@@ -373,4 +373,48 @@ class HipBlendTest {
             assertEquals(10, pair.get(0).distanceTo(pair.get(1)), 0.5);
         }
     }
+
+    /** What front and back come to differ by at hip level after a full bust, their hip notches take the half of each: they are still sewn together. */
+    @Test
+    void notchesOfOneNameStillMeetAfterABlend() {
+        Shape shape = new Shape(200, 250, 20, 95, 262, 5, false, false, false, false, 0);
+        Draft drawn = TestPatterns.dress(shape).in("40");
+        Draft spread = Catalogue.alter(drawn, new AlterationRequest("full bust", Map.of("spread", "20 mm")))
+                .draft();
+        Draft blended = Catalogue.alter(spread, request("hip", "44")).draft();
+        double apart = Measured.apart(
+                spread.piece("front").downwards("side seam"),
+                blended.piece("front").downwards("side seam"));
+        assertTrue(apart > 2, "the seam was moved");
+        for (String notch : List.of("hip", "knee")) {
+            double before = belowUnderarm(spread.piece("front"), notch) - belowUnderarm(spread.piece("back"), notch);
+            double after = belowUnderarm(blended.piece("front"), notch) - belowUnderarm(blended.piece("back"), notch);
+            assertEquals(before, after, 0.01, notch);
+        }
+    }
+
+    /** As sewn, in mm: the dart's mouth left out. */
+    private static double belowUnderarm(Piece piece, String name) {
+        Path side = piece.downwards("side seam");
+        Point at = piece.marks(Notch.class)
+                .filter(notch -> notch.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .at();
+        double mouth = piece.marks(EdgeDart.class).mapToDouble(EdgeDart::intake).sum();
+        return Measured.length(side.part(0, side.distanceAlong(side.nearest(at)))) - mouth;
+    }
+
+    @Test
+    void aSteepBlendIsTold() {
+        Draft draft = TestPatterns.dress(new Shape(200, 250, 20, 95, 262, 5, false, false, true, true, 0))
+                .in("40");
+        String steep = "moves by more than 20 mm within 200 mm";
+        assertTrue(notes(draft, "+100 mm").contains(steep));
+        assertTrue(!notes(draft, "+60 mm").contains(steep));
+    }
+
+    private static String notes(Draft draft, String waist) {
+        return String.join("\n", Catalogue.alter(draft, request("waist", waist)).notes());
+    }
 }

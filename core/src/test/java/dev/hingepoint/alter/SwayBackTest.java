@@ -20,6 +20,7 @@ import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
 import dev.hingepoint.pattern.TestPatterns.Shape;
@@ -314,6 +315,22 @@ class SwayBackTest {
                             : side);
         }
         return DoublePointedDart.of(name, Path.of(sides));
+    }
+
+    /** A notch in the paper that is folded away stays whole, on the line where the wedge is closed. */
+    @Test
+    void aNotchInTheWedgeStaysOnTheSeam() {
+        Notch drawn = new Notch("tape", 1, new Line(new Point(0, 403), new Point(6, 403)));
+        Piece straight = TestPatterns.straightBack(225, 1000, 400).withMark(drawn);
+        Piece back = altered(straight, "wedge", "12 mm");
+        Notch notch = back.marks(Notch.class)
+                .filter(mark -> mark.name().equals("tape"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(6, notch.line().length(), 1e-9);
+        assertEquals(0, back.edge("centre back").path().distanceTo(notch.at()), 0.1);
+        // the wedge's upper edge, at 394 on centre back, is where it closes
+        assertEquals(394, notch.at().y(), 1.5);
     }
 
     private static Piece altered(Piece back, Object... options) {
