@@ -23,6 +23,9 @@ import java.util.List;
 final class SideSeamBlend {
     static final String SIDE_SEAM = "side seam";
 
+    /** A hem runs square to the centre for this many mm. */
+    private static final double SQUARE = 20;
+
     /**
      * A level where the seam is to lie on a line.
      *
@@ -205,10 +208,12 @@ final class SideSeamBlend {
                 caption, piece, hem, SIDE_SEAM, scaled.withEnd(corner).reversed());
     }
 
-    /** The last part of a hem bends up or down to its corner, so that it stays square at the centre. */
+    /** The last part of a hem bends up or down to its corner; what lies within {@link #SQUARE} of the centre stays as it runs. */
     private static Path withCurvedEnd(Path path) {
-        int last = path.segments().size() - 1;
-        List<Segment> segments = new ArrayList<>(path.segments());
+        boolean isOnePart = path.segments().size() == 1 && path.length() > 2 * SQUARE;
+        Path parted = isOnePart ? path.part(0, SQUARE).then(path.part(SQUARE, path.length())) : path;
+        int last = parted.segments().size() - 1;
+        List<Segment> segments = new ArrayList<>(parted.segments());
         segments.set(last, Refit.asCubic(segments.get(last)));
         return Path.of(segments);
     }
