@@ -45,6 +45,11 @@ final class ArmholeDepth implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("lower", "10 mm", "sleeve", "follows");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("raise", "lower", "sleeve");
         if (options.has("raise") == options.has("lower")) {

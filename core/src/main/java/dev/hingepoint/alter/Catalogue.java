@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.TopologyException;
 
-/** All alterations, by the name they are ordered by. */
+/** All alterations, by the name they are ordered by, in a fitter's usual order: lengths, shoulders, bust, waist and hip, back waist, sleeve, neckline and hem. */
 public final class Catalogue {
     private static final List<Alteration> ALL = List.of(
             LengthenOrShorten.lengthen(),

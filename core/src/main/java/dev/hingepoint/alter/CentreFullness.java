@@ -72,6 +72,11 @@ final class CentreFullness implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("wedge", "15 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("wedge", "width", "at", "above");
         double wedge = options.requiredLength("wedge", "wedge: 15 mm").mm();

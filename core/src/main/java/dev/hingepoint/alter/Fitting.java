@@ -14,6 +14,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Pattern;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,30 +29,6 @@ import java.util.Optional;
  * @param notes what the person who ordered it should hear
  */
 public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
-    /** A fitter goes lengths first, then shoulders, bust, waist and hip, sway back; neckline and hem last. */
-    private static final List<String> USUAL = List.of(
-            "lengthen",
-            "square shoulders",
-            "sloping shoulders",
-            "broad shoulders",
-            "narrow shoulders",
-            "forward shoulders",
-            "round back",
-            "move apex",
-            "full bust",
-            "move dart",
-            "hip blend",
-            "full seat",
-            "flat seat",
-            "large abdomen",
-            "sway back",
-            "armhole",
-            "full upper arm",
-            "slim upper arm",
-            "sleeve",
-            "neckline",
-            "hem");
-
     private static final List<String> BLENDED = List.of("waist", "hip");
 
     /** A change of less in mm is not worth telling. */
@@ -116,15 +93,16 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 });
     }
 
+    /** The catalogue stands in a fitter's usual order. */
     private static List<String> orderNote(Order order) {
-        List<Integer> places = order.alterations().stream()
-                .map(request -> USUAL.indexOf(request.name().equals("shorten") ? "lengthen" : request.name()))
-                .toList();
-        boolean isUsual = places.equals(places.stream().sorted().toList());
-        return isUsual
+        List<String> usual = Catalogue.all().stream().map(Alteration::name).toList();
+        List<String> ordered =
+                order.alterations().stream().map(AlterationRequest::name).toList();
+        List<String> sorted =
+                ordered.stream().sorted(Comparator.comparingInt(usual::indexOf)).toList();
+        return sorted.equals(ordered)
                 ? List.of()
-                : List.of(
-                        "a fitter would go in another order: lengths, then shoulders, then bust, then waist and hip, then sway back, then sleeve; hem last");
+                : List.of("a fitter would go in another order: " + String.join(", ", sorted));
     }
 
     private static Card.Altered altered(Draft before, Draft after, Order order) {

@@ -39,6 +39,11 @@ final class ForwardShoulder implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("by", "10 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by");
         double by = options.positive(

@@ -50,6 +50,11 @@ final class FullBust implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("spread", "20 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("spread", "girth", "dart", "keep", "tip", "at", "from");
         double spread = spread(options);

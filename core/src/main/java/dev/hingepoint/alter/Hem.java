@@ -37,6 +37,11 @@ final class Hem implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("by", "-40 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "length", "to", "below", "above", "stride", "slit", "slit in");
         List<Piece> pieces = pieces(draft);

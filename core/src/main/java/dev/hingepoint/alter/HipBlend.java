@@ -48,6 +48,11 @@ final class HipBlend implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("hip", "44");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         Map<String, Wanted> wanted = wanted(draft, options);
         List<Piece> pieces = draft.piecesWithEdges(SideSeamBlend.SIDE_SEAM);

@@ -63,6 +63,11 @@ final class LengthenOrShorten implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("by", "20 mm", "above", "waist");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "at", "above", "piece");
         double amount = options.requiredLength("by", "by: 30 mm").mm();

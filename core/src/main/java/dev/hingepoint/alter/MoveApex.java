@@ -57,6 +57,11 @@ final class MoveApex implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("lower", "15 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("raise", "lower", "out", "in", "legs");
         double down = amount(options, "lower", "raise");

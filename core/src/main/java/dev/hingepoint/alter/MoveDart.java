@@ -42,6 +42,11 @@ final class MoveDart implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("dart", "side bust dart", "to", "shoulder");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("dart", "piece", "to", "at", "from", "share", "as", "tip");
         Piece piece = piece(draft, options);

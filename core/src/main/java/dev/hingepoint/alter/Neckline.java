@@ -53,6 +53,11 @@ final class Neckline implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("lower", "20 mm", "widen", "15 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("lower", "lower back", "widen", "to");
         List<Piece> pieces = pieces(draft);

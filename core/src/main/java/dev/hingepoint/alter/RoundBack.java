@@ -49,6 +49,11 @@ final class RoundBack implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("by", "12 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "at", "neck");
         double by = options.positive("by", "by: 12 mm", "order sway back, which takes length out of the centre back");

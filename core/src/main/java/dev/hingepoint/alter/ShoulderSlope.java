@@ -60,6 +60,11 @@ final class ShoulderSlope implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("by", "10 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by");
         double by =

@@ -48,6 +48,11 @@ final class ShoulderWidth implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("by", "8 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by");
         double by = options.positive("by", "by: 10 mm", isBroad ? "order narrow shoulders" : "order broad shoulders");

@@ -43,6 +43,11 @@ final class SleeveShape implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("length", "+30 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("length", "cuff");
         if (!options.has("length") && !options.has("cuff")) {

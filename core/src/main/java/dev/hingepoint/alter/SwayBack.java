@@ -10,6 +10,7 @@ import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +32,11 @@ final class SwayBack implements Alteration {
     @Override
     public String name() {
         return "sway back";
+    }
+
+    @Override
+    public Map<String, Object> example() {
+        return Map.of("wedge", "12 mm");
     }
 
     @Override

@@ -47,6 +47,11 @@ final class UpperArm implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("by", "20 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "keep");
         double by = options.positive("by", "by: 25 mm", isFull ? "order slim upper arm" : "order full upper arm");
