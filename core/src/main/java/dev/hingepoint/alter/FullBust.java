@@ -68,8 +68,8 @@ final class FullBust implements Alteration {
             throw options.refuse(
                     "a small bust closes the side bust dart, and nothing opens elsewhere; write dart: side");
         }
-        Altered spreadOut = LargestAmount.orRefusal(
-                draft, spread, amount -> spread(draft, options, amount, dart.equals("ease")));
+        Altered spreadOut =
+                LargestAmount.orRefusal(draft, spread, amount -> spread(draft, options, amount, dart.equals("ease")));
         return isMoved ? spreadOut.then(moved(draft, spreadOut.draft(), dart, options)) : spreadOut;
     }
 

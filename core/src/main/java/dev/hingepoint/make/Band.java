@@ -52,6 +52,11 @@ final class Band implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("edge", "neckline", "width", "20 mm", "stretch", "50 %");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("edge", "width", "stretch", "neck", "cloth");
         String edge = options.text("edge")

@@ -34,6 +34,11 @@ final class Binding implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("edge", "neckline", "width", "8 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("edge", "width", "on", "cloth");
         String edge = options.text("edge")

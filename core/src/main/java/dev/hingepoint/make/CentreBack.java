@@ -6,6 +6,7 @@ import dev.hingepoint.alter.Options;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Piece;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The centre back on the fold, or as a seam: of every piece that has one. To a fold only where it is straight, and where one still gets in without
@@ -15,6 +16,11 @@ final class CentreBack implements Alteration {
     @Override
     public String name() {
         return "centre back";
+    }
+
+    @Override
+    public Map<String, Object> example() {
+        return Map.of("as", "fold");
     }
 
     @Override

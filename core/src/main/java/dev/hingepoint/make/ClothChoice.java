@@ -29,6 +29,11 @@ final class ClothChoice implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("piece", "sleeve", "as", "sheer");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("piece", "as", "stretch");
         String as = options.choice("as", "main", "contrast", "sheer", "lining", "interfacing")

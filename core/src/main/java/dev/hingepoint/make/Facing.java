@@ -21,6 +21,7 @@ import dev.hingepoint.pattern.Seam;
 import dev.hingepoint.pattern.SewnEdge;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -43,6 +44,11 @@ final class Facing implements Alteration {
     @Override
     public String name() {
         return "facing";
+    }
+
+    @Override
+    public Map<String, Object> example() {
+        return Map.of("edge", "neckline", "depth", "60 mm");
     }
 
     @Override

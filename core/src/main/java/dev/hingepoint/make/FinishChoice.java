@@ -38,6 +38,11 @@ final class FinishChoice implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("edge", "side seam", "as", "overlocked");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("edge", "as", "allowance");
         Finish finish = options.choice("as", Finish.all())

@@ -38,6 +38,11 @@ final class Sleeveless implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("finish", "facing");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("raise", "take in", "finish", "depth", "width", "cloth");
         boolean isKnit = draft.pattern().card().stretchAcross() > 0;

@@ -36,6 +36,11 @@ final class Yoke implements Alteration {
     }
 
     @Override
+    public Map<String, Object> example() {
+        return Map.of("piece", "both", "from", "armhole 60 mm", "to", "centre 90 mm", "curve", "12 mm");
+    }
+
+    @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("piece", "from", "to", "curve", "line", "fold", "close darts", "cloth", "stretch");
         List<String> pieces = pieces(options);
