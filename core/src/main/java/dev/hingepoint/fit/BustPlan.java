@@ -182,24 +182,41 @@ final class BustPlan {
     }
 
     private void bustPoint() {
-        for (Measure measure : new Measure[] {Measure.SHOULDER_TO_BUST_POINT, Measure.BUST_POINT_TO_BUST_POINT}) {
-            OptionalDouble measured = planner.body().mm(measure);
-            OptionalDouble charted = planner.chart().body(before.size(), measure.words());
-            if (measured.isPresent()
-                    && charted.isPresent()
-                    && Math.abs(measured.getAsDouble() - charted.getAsDouble()) > FAR_BUST_POINT) {
-                double by = measured.getAsDouble() - charted.getAsDouble();
-                boolean isDepth = measure == Measure.SHOULDER_TO_BUST_POINT;
-                String way = isDepth ? (by > 0 ? "lower" : "higher") : (by > 0 ? "farther out" : "farther in");
-                planner.add(PlanLine.of(
-                                Topic.BUST_POINT,
-                                "move the bust point and its dart " + Planner.mm(Math.abs(isDepth ? by : by / 2)) + " "
-                                        + way + ", by hand, before all else on the front",
-                                "a bust point more than " + Planner.mm(FAR_BUST_POINT)
-                                        + " from the draft's is moved first",
-                                PlanLine.COMMON_PRACTICE)
-                        .comparing(measure.words(), measured.getAsDouble(), charted.getAsDouble()));
-            }
+        if (planner.wasDone("move apex")) {
+            return;
         }
+        bustPoint(Measure.SHOULDER_TO_BUST_POINT, 1, "lower", "raise");
+        bustPoint(Measure.BUST_POINT_TO_BUST_POINT, 0.5, "out", "in");
+    }
+
+    /** Where one measurement says that the bust point lies elsewhere: the point goes there, and its darts with it. */
+    private void bustPoint(Measure measure, double share, String more, String less) {
+        OptionalDouble measured = planner.body().mm(measure);
+        OptionalDouble charted = planner.chart().body(before.size(), measure.words());
+        if (measured.isEmpty()
+                || charted.isEmpty()
+                || Math.abs(measured.getAsDouble() - charted.getAsDouble()) <= FAR_BUST_POINT) {
+            return;
+        }
+        double by = share * (measured.getAsDouble() - charted.getAsDouble());
+        String way = by > 0 ? more : less;
+        String amount = Planner.mm(Math.abs(by));
+        PlanLine line = PlanLine.of(
+                        Topic.BUST_POINT,
+                        "the bust point and its darts " + amount
+                                + Map.of(
+                                                "lower",
+                                                " lower",
+                                                "raise",
+                                                " higher",
+                                                "out",
+                                                " farther out",
+                                                "in",
+                                                " farther in")
+                                        .get(way),
+                        "a bust point more than " + Planner.mm(FAR_BUST_POINT) + " from the draft's is moved first",
+                        PlanLine.COMMON_PRACTICE)
+                .comparing(measure.words(), measured.getAsDouble(), charted.getAsDouble());
+        planner.alterOrSay(line, Planner.request("move apex", way, amount));
     }
 }

@@ -16,10 +16,10 @@ import dev.hingepoint.samples.draft.Larkfield;
 import dev.hingepoint.svg.file.BodyReader;
 import dev.hingepoint.svg.file.PatternFiles;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,14 +108,7 @@ class BackWaistTest {
     @CsvSource({"13.5, broad shoulders", "10.5, narrow shoulders", "12.8, -"})
     void aShoulderFarFromTheChartIsAltered(double shoulder, String alteration, @TempDir Path folder)
             throws IOException {
-        PatternFiles.contents(DRESS, "dress").forEach((name, text) -> {
-            try {
-                Files.writeString(folder.resolve(name), text.replace("{upper bust", "{shoulder: 12, upper bust"));
-            } catch (IOException wrong) {
-                throw new UncheckedIOException(wrong);
-            }
-        });
-        Pattern dress = PatternFiles.read(folder.resolve("dress.yaml")).pattern();
+        Pattern dress = withColumn("shoulder: 12", folder);
         Body body = BodyReader.read("body", ON_SIZE_40 + "shoulder: " + shoulder + "\n")
                 .body();
         Plan plan = Planner.plan(dress, body, FitRules.USUAL);
@@ -129,6 +122,43 @@ class BackWaistTest {
         assertEquals(
                 List.of(),
                 Planner.plan(fitting.after().pattern(), body, FitRules.USUAL).alterations());
+    }
+
+    /** On a chart with a column for it, in cm: the bust point is moved before the bust is spread, and the spread starts from there. */
+    @ParameterizedTest
+    @CsvSource({
+        "shoulder to bust point, 25, 27, lower, 20 mm",
+        "shoulder to bust point, 25, 23.5, raise, 15 mm",
+        "bust point to bust point, 19, 21, out, 10 mm",
+        "bust point to bust point, 19, 19.8, -, -"
+    })
+    void aBustPointFarFromTheChartIsMovedFirst(
+            String measure, double charted, double measured, String way, String by, @TempDir Path folder)
+            throws IOException {
+        Pattern dress = withColumn(measure + ": " + charted, folder);
+        String fuller = ON_SIZE_40.replace("full bust: 92.1", "full bust: 96.1");
+        Body body = BodyReader.read("body", fuller + measure + ": " + measured + "\n")
+                .body();
+        Plan plan = Planner.plan(dress, body, FitRules.USUAL);
+        assertEquals(
+                way.equals("-") ? List.of("full bust", "hip blend") : List.of("move apex", "full bust", "hip blend"),
+                plan.alterations().stream().map(AlterationRequest::name).toList());
+        if (!way.equals("-")) {
+            assertEquals(by, plan.alterations().get(0).options().get(way));
+        }
+        Fitting fitting = Fitting.of(dress, plan.order());
+        assertEquals(
+                List.of(),
+                Planner.plan(fitting.after().pattern(), body, FitRules.USUAL).alterations());
+    }
+
+    private static Pattern withColumn(String column, Path folder) throws IOException {
+        for (Map.Entry<String, String> file :
+                PatternFiles.contents(DRESS, "dress").entrySet()) {
+            String text = file.getValue().replace("{upper bust", "{" + column + ", upper bust");
+            Files.writeString(folder.resolve(file.getKey()), text);
+        }
+        return PatternFiles.read(folder.resolve("dress.yaml")).pattern();
     }
 
     private static String given(String name, String value) {
