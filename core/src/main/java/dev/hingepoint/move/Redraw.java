@@ -1,30 +1,20 @@
 package dev.hingepoint.move;
 
-import dev.hingepoint.Reason;
-import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Fairing;
-import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
 import dev.hingepoint.curve.Refit;
-import dev.hingepoint.curve.Segment;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
-import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Edge;
-import dev.hingepoint.pattern.EdgeDart;
-import dev.hingepoint.pattern.Level;
-import dev.hingepoint.pattern.Mark;
-import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Redraw: replace stretches of edges by other courses. The paper inside stays as it is; what stands on a redrawn stretch (notches, the
@@ -33,9 +23,6 @@ import java.util.stream.IntStream;
  * @param stretches those of one edge do not overlap
  */
 public record Redraw(String caption, List<Stretch> stretches) implements Move {
-    /** Of two crossings, the one that a line's end reaches first; a line that would have to grow by more is drawn elsewhere. */
-    private static final double FARTHEST = 400;
-
     /**
      * A stretch of an edge and its new course, both in the direction in which the edge is drawn.
      *
@@ -53,7 +40,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
         }
 
         /** Nothing old is left out: the course is put in at an end of the edge. */
-        private boolean isRunOn() {
+        boolean isRunOn() {
             return from.equals(to);
         }
     }
@@ -236,11 +223,7 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
     public Moved on(Piece piece) {
         List<Edge> edges =
                 meetingTheirNeighbours(piece.edges().stream().map(this::redrawn).toList());
-        List<Mark> marks = piece.marks().stream()
-                .filter(mark -> !(mark instanceof Notch notch && isCutOff(piece, notch.at())))
-                .map(mark -> onNewCourse(piece, mark))
-                .toList();
-        Piece result = piece.with(edges, marks);
+        Piece result = piece.with(edges, new MarksAfterRedraw(piece, stretches, this::redrawn).marks());
         Step step = new Step(
                 caption,
                 piece,
@@ -306,115 +289,5 @@ public record Redraw(String caption, List<Stretch> stretches) implements Move {
 
     private static Path followedBy(Path path, Path next) {
         return path == null ? next : path.then(next);
-    }
-
-    private Mark onNewCourse(Piece piece, Mark mark) {
-        if (mark instanceof Notch notch) {
-            Vector shift = onNewCourse(piece, notch.at()).minus(notch.at());
-            return new Notch(
-                    notch.name(),
-                    notch.count(),
-                    new Line(
-                            notch.line().start().plus(shift), notch.line().end().plus(shift)));
-        }
-        if (mark instanceof EdgeDart dart) {
-            return new EdgeDart(
-                    dart.name(),
-                    dart.first().withStart(onNewCourse(piece, dart.mouthStart())),
-                    dart.second().withEnd(onNewCourse(piece, dart.mouthEnd())));
-        }
-        if (mark instanceof Level level) {
-            return new Level(level.name(), endsOnNewCourse(piece, mark, level.path()));
-        }
-        if (mark instanceof DrawnLine line) {
-            return new DrawnLine(line.name(), endsOnNewCourse(piece, mark, line.path()));
-        }
-        return mark;
-    }
-
-    /** The new place of a point that stood on the outline: the same fraction of a redrawn stretch. */
-    private Point onNewCourse(Piece piece, Point point) {
-        return stretches.stream()
-                .filter(stretch -> stretch.newCourse().isPresent() && isOn(piece, stretch, point))
-                .findFirst()
-                .filter(stretch -> stretch.course().distanceTo(point) > 2 * Tolerance.LAST_DECIMAL)
-                .map(stretch -> {
-                    Path old = piece.edge(stretch.edge()).path();
-                    double from = old.distanceAlong(stretch.from());
-                    double to = old.distanceAlong(stretch.to());
-                    double along = old.distanceAlong(old.nearest(point));
-                    double fraction = Math.min(1, Math.max(0, (along - from) / (to - from)));
-                    return stretch.course().at(fraction * stretch.course().length());
-                })
-                .orElse(point);
-    }
-
-    private boolean isCutOff(Piece piece, Point point) {
-        return stretches.stream().anyMatch(stretch -> stretch.newCourse().isEmpty() && isOn(piece, stretch, point));
-    }
-
-    private static boolean isOn(Piece piece, Stretch stretch, Point point) {
-        if (stretch.isRunOn()) {
-            return false;
-        }
-        Path old = piece.edge(stretch.edge()).path();
-        if (old.hull().distanceTo(point) > Tolerance.JOINING) {
-            return false;
-        }
-        Position at = old.nearest(point);
-        return old.at(at).isCloseTo(point, Tolerance.JOINING)
-                && old.distanceAlong(at) >= old.distanceAlong(stretch.from()) - Tolerance.COINCIDENT
-                && old.distanceAlong(at) <= old.distanceAlong(stretch.to()) + Tolerance.COINCIDENT;
-    }
-
-    private Path endsOnNewCourse(Piece piece, Mark mark, Path path) {
-        Path end = endOnNewCourse(piece, mark, path);
-        return endOnNewCourse(piece, mark, end.reversed()).reversed();
-    }
-
-    /** The path drawn out, or cut off, where it meets the new course of the stretch it ended on. */
-    private Path endOnNewCourse(Piece piece, Mark mark, Path path) {
-        Point end = path.end();
-        Optional<Stretch> stretch = stretches.stream()
-                .filter(s -> s.newCourse().isPresent() && isOn(piece, s, end))
-                .findFirst();
-        boolean isStraight = path.segments().get(path.segments().size() - 1) instanceof Line;
-        if (stretch.isEmpty() || !isStraight) {
-            return path;
-        }
-        Path course =
-                redrawn(stretch.get().edge(), piece.edge(stretch.get().edge()).path());
-        return IntStream.range(0, path.segments().size())
-                .boxed()
-                .flatMap(i -> endingInPart(path, i, course).stream())
-                .min(Comparator.comparingDouble(ended -> ended.end().distanceTo(end)))
-                .filter(ended -> ended.end().isCloseTo(end, FARTHEST))
-                .orElseThrow(() -> new Refusal(new Reason.Unsound(
-                        "the line no longer meets the redrawn edge "
-                                + stretch.get().edge(),
-                        piece.where().mark(mark.name()))));
-    }
-
-    /** The path cut off where one of its straight parts meets a course; only the last part may be drawn out to meet it. */
-    private static Optional<Path> endingInPart(Path path, int part, Path course) {
-        List<Segment> parts = path.segments();
-        if (!(parts.get(part) instanceof Line line)) {
-            return Optional.empty();
-        }
-        boolean isLast = part == parts.size() - 1;
-        double length = line.length();
-        return course.crossings(line.end(), line.step()).stream()
-                .map(course::at)
-                .filter(point -> along(line, point) > Tolerance.COINCIDENT && (isLast || along(line, point) <= length))
-                .min(Comparator.comparingDouble(point -> point.distanceTo(path.end())))
-                .map(meets -> {
-                    List<Segment> ended = new ArrayList<>(parts.subList(0, part));
-                    ended.add(new Line(line.start(), meets));
-                    return Path.of(ended);
-                });
-    }
-
-    private static double along(Line line, Point point) {
-        return point.minus(line.start()).dot(line.tangent(0));
     }
 }

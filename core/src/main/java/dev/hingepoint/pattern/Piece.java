@@ -231,7 +231,8 @@ public final class Piece {
 
     /** The closed stitching line, as drawn. */
     public Path outline() {
-        return edges.stream().map(Edge::path).reduce(Path::then).orElseThrow();
+        return Path.of(
+                edges.stream().flatMap(edge -> edge.path().segments().stream()).toList());
     }
 
     /** The area within the stitching line, darts open, in mm2: exact. */
