@@ -4,9 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.curve.Line;
-import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.curve.Position;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
@@ -14,7 +12,6 @@ import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,7 +21,6 @@ import java.util.OptionalDouble;
  */
 final class BustDart {
     static final double MOST_LEG_CORRECTION = 2;
-    private static final double SEAM_FOLLOWS_OVER = 60;
     private static final double NOTCH = 6;
 
     private final String edge;
@@ -103,59 +99,26 @@ final class BustDart {
                 Where.UNKNOWN.mark(name)));
     }
 
-    /** The legs are not equally far from the apex: the tip lies towards it, and each leg end moves along its leg. */
+    /** The legs are not equally far from the apex: the tip lies towards it, and the leg ends go in and out square to the edge. */
     private Paper legsMadeEqual(Paper paper) {
-        Point tip = tipTowardsApex();
-        double half = legCorrection();
-        if (Math.abs(half) > MOST_LEG_CORRECTION) {
+        double correction = Math.abs(legCorrection(paper.piece()));
+        if (correction > MOST_LEG_CORRECTION) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the legs of the dart " + name + " would differ by " + Reason.millimetres(Math.abs(2 * half))
+                    "the legs of the dart " + name + " would differ by about " + Reason.millimetres(2 * correction)
                             + ", and " + Reason.millimetres(2 * MOST_LEG_CORRECTION)
                             + " can be shared out; move the dart or the apex first",
                     paper.piece().where().mark(name)));
         }
-        Point newUpper = upper.plus(tip.minus(upper).unit().times(half));
-        Point newLower = lower.minus(tip.minus(lower).unit().times(half));
-        Paper followed = paper.then(seamFollowing(paper.piece(), newUpper, newLower));
-        return marked(followed, newUpper, tip, newLower);
+        return pointed(paper.piece()).drawnOn(paper);
     }
 
-    private Point tipTowardsApex() {
-        Point middle = upper.midpoint(lower);
-        double reach = middle.distanceTo(apex);
-        if (reach <= tipDistance()) {
-            throw tooNear(middle);
-        }
-        return middle.towards(apex, (reach - tipDistance()) / reach);
+    private PointedDart pointed(Piece piece) {
+        return new PointedDart(piece, name, edge, upper, lower, apex, tipDistance());
     }
 
-    /** By how many mm the upper leg is shortened at the seam and the lower one made longer, so that they are equal; 0 where they are. */
-    double legCorrection() {
-        if (tipOnBisector().isPresent()) {
-            return 0;
-        }
-        Point tip = tipTowardsApex();
-        return (upper.distanceTo(tip) - lower.distanceTo(tip)) / 2;
-    }
-
-    private Redraw seamFollowing(Piece piece, Point newUpper, Point newLower) {
-        Path side = piece.edge(edge).path();
-        double one = side.distanceAlong(side.nearest(upper));
-        double other = side.distanceAlong(side.nearest(lower));
-        boolean downwards = one < other;
-        double first = Math.min(one, other);
-        double second = Math.max(one, other);
-        Position from = side.positionAt(Math.max(0, first - SEAM_FOLLOWS_OVER));
-        Position to = side.positionAt(Math.min(side.length(), second + SEAM_FOLLOWS_OVER));
-        Point start = downwards ? newUpper : newLower;
-        Point end = downwards ? newLower : newUpper;
-        Path course = side.part(from, side.positionAt(first))
-                .withEnd(start)
-                .then(Path.through(start, end))
-                .then(side.part(side.positionAt(second), to).withStart(end));
-        return new Redraw(
-                "Make the dart's legs equal; the " + edge + " follows",
-                List.of(new Redraw.Stretch(edge, from, to, course)));
+    /** By how many mm each leg end moves square to the edge, so that the legs are equal; 0 where they are. */
+    double legCorrection(Piece piece) {
+        return tipOnBisector().isPresent() ? 0 : pointed(piece).correction();
     }
 
     /** The dart drawn on a paper whose edge runs straight between the leg ends, with a notch at each. */

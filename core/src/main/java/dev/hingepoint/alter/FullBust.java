@@ -102,7 +102,7 @@ final class FullBust implements Alteration {
                 lines.apex().plus(lines.shift(spread)),
                 tipDistance(options));
         List<String> kept = options.has("keep") ? kept(options) : List.of();
-        List<Law> laws = laws(draft, lines, spread, asEase, dart, kept);
+        List<Law> laws = laws(draft, lines, cut.piece(), spread, asEase, dart, kept);
         if (asEase) {
             requireEase(draft, lines, spread);
             Altered eased = Faired.untilLawsHold(
@@ -219,11 +219,11 @@ final class FullBust implements Alteration {
     }
 
     private static List<Law> laws(
-            Draft draft, BustLines lines, double spread, boolean asEase, BustDart dart, List<String> kept) {
+            Draft draft, BustLines lines, Piece cut, double spread, boolean asEase, BustDart dart, List<String> kept) {
         Piece front = lines.front();
         // where a leg end moves to make the legs equal, the seam follows, and with it the end of the bust level
         boolean isDart = !asEase && dart.intake() > Tolerance.COINCIDENT;
-        double legCorrection = isDart ? Math.abs(dart.legCorrection()) : 0;
+        double legCorrection = isDart ? Math.abs(dart.legCorrection(cut)) : 0;
         List<Law> laws = new ArrayList<>();
         Stream.of("neckline", "shoulder")
                 .filter(front::hasEdge)

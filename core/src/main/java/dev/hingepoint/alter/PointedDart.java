@@ -75,7 +75,8 @@ final class PointedDart {
                 .marked(followed, legUpper, tip(correction), legLower);
     }
 
-    private double correction() {
+    /** How far in mm the upper leg's end goes in and the lower one's out. */
+    double correction() {
         double most = MOST_CORRECTION;
         if (difference(-most) * difference(most) > 0) {
             throw new Refusal(Reason.BeyondLimit.of(
