@@ -81,14 +81,16 @@ public final class Catalogue {
         return altered;
     }
 
-    /** A piece of a shape that no fitter would draw can defeat the geometry; that is the drawing's fault, and is told as such. */
+    /** A piece of a shape that no fitter would draw can defeat the geometry; that is the drawing's fault, and is told as such, the geometry's own words left to the cause. */
     private static Altered altered(Draft draft, Alteration alteration, Options options) {
         try {
             return alteration.alter(draft, options);
         } catch (IllegalArgumentException | TopologyException wrong) {
             throw new Refusal(
                     new Reason.Unsound(
-                            alteration.name() + " cannot be laid on a piece of this shape: " + wrong.getMessage(),
+                            alteration.name()
+                                    + " cannot be laid on a piece of this shape: a line that it cuts or draws "
+                                    + "runs off it, or over a dart; order it before the other alterations, or by less",
                             Where.UNKNOWN.size(draft.size())),
                     wrong);
         }
