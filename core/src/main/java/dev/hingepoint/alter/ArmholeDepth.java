@@ -11,6 +11,7 @@ import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -98,34 +99,34 @@ final class ArmholeDepth implements Alteration {
     private static Paper paper(Piece piece, double lower) {
         String caption = (lower > 0 ? "Lower" : "Raise") + " the armhole of the " + piece.name() + " by "
                 + Reason.millimetres(Math.abs(lower)) + " at the underarm, to nothing at its innermost point";
-        Path side = piece.from(Bodice.SIDE_SEAM, Bodice.ARMHOLE);
+        Path side = piece.from(Names.SIDE_SEAM, Names.ARMHOLE);
         requireRoom(piece, side, lower);
         Path newSide = lower > 0
                 ? side.part(lower, side.length())
                 : Path.through(side.start().plus(side.startTangent().times(lower)), side.start())
                         .then(side);
         return Paper.of(piece)
-                .then(Redraw.whole(caption, piece, Bodice.SIDE_SEAM, Bodice.ARMHOLE, newSide)
+                .then(Redraw.whole(caption, piece, Names.SIDE_SEAM, Names.ARMHOLE, newSide)
                         .and(Redraw.whole(
-                                caption, piece, Bodice.ARMHOLE, Bodice.SIDE_SEAM, armhole(piece, side, newSide))));
+                                caption, piece, Names.ARMHOLE, Names.SIDE_SEAM, armhole(piece, side, newSide))));
     }
 
     /** What is drawn on the side seam below the underarm stays on it. */
     private static void requireRoom(Piece piece, Path side, double lower) {
         OptionalDouble room = DoubleStream.concat(
                         DoubleStream.concat(Bodice.toFirstDart(piece).stream(), Bodice.toFirstLevel(piece).stream()),
-                        CapNotches.on(piece, Bodice.SIDE_SEAM)
+                        CapNotches.on(piece, Names.SIDE_SEAM)
                                 .mapToDouble(notch -> side.distanceAlong(side.nearest(notch.at()))))
                 .min();
         if (lower >= room.orElse(side.length() / 2)) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "the underarm would come down to what is drawn below it on the side seam",
-                    piece.where().edge(Bodice.SIDE_SEAM)));
+                    piece.where().edge(Names.SIDE_SEAM)));
         }
     }
 
     private static Path armhole(Piece piece, Path side, Path newSide) {
-        Path own = piece.from(Bodice.ARMHOLE, Bodice.SIDE_SEAM);
+        Path own = piece.from(Names.ARMHOLE, Names.SIDE_SEAM);
         Vector step = newSide.start().minus(side.start());
         double turn = side.startTangent().angleTo(newSide.startTangent());
         Path toUnderarm = Bodice.withEndMoved(own, Bodice.outwards(piece), step).reversed();
@@ -170,23 +171,23 @@ final class ArmholeDepth implements Alteration {
         return lower == 0
                 ? 0
                 : pieces.stream()
-                        .mapToDouble(piece -> paper(piece, lower).piece().sewnLength(Bodice.ARMHOLE)
-                                - piece.sewnLength(Bodice.ARMHOLE))
+                        .mapToDouble(piece ->
+                                paper(piece, lower).piece().sewnLength(Names.ARMHOLE) - piece.sewnLength(Names.ARMHOLE))
                         .sum();
     }
 
     private static List<Law> laws(Draft draft, List<Piece> pieces, double lower) {
         List<Law> laws = new ArrayList<>();
         for (Piece piece : pieces) {
-            for (String edge : List.of(Bodice.NECKLINE, Bodice.SHOULDER, "hem", "centre front", "centre back")) {
+            for (String edge : List.of(Names.NECKLINE, Names.SHOULDER, "hem", Names.CENTRE_FRONT, Names.CENTRE_BACK)) {
                 if (piece.hasEdge(edge)) {
                     laws.add(Law.keepsPlace(piece.name(), edge));
                 }
             }
-            laws.add(Law.changesLength(piece.name(), Bodice.SIDE_SEAM, -lower, 0.1));
+            laws.add(Law.changesLength(piece.name(), Names.SIDE_SEAM, -lower, 0.1));
             laws.add(Law.ofAngles(
                     "lets the armhole bend one way only, as it did",
-                    piece.where().edge(Bodice.ARMHOLE),
+                    piece.where().edge(Names.ARMHOLE),
                     (before, after) -> 0,
                     (before, after) -> Math.max(0, turnedBack(after, piece) - turnedBack(before, piece)),
                     TURNED_BACK));
@@ -197,6 +198,6 @@ final class ArmholeDepth implements Alteration {
     }
 
     private static double turnedBack(Draft draft, Piece piece) {
-        return draft.piece(piece.name()).edge(Bodice.ARMHOLE).path().turnedBack();
+        return draft.piece(piece.name()).edge(Names.ARMHOLE).path().turnedBack();
     }
 }

@@ -1,6 +1,6 @@
 package dev.hingepoint.alter;
 
-import static dev.hingepoint.alter.SideSeamBlend.SIDE_SEAM;
+import static dev.hingepoint.pattern.Names.SIDE_SEAM;
 
 import dev.hingepoint.Where;
 import dev.hingepoint.check.Law;
@@ -12,6 +12,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.LevelFrame;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -21,7 +22,6 @@ import java.util.stream.Stream;
 
 /** What must hold of every blend: widths from the named sizes, depths and all else as they were, no corner that the sizes did not have. */
 final class BlendLaws {
-    private static final String HIP = "hip";
 
     private static final double HEM_WIDTH = 0.1;
 
@@ -43,16 +43,16 @@ final class BlendLaws {
         List<Law> laws = new ArrayList<>();
         armholeSeams.forEach(seam -> laws.add(UnderarmBlend.keepsEase(seam)));
         for (Piece piece : pieces) {
-            Stream.of("neckline", "shoulder", "armhole", "centre front", "centre back")
+            Stream.of(Names.NECKLINE, "shoulder", Names.ARMHOLE, Names.CENTRE_FRONT, Names.CENTRE_BACK)
                     .filter(piece::hasEdge)
-                    .filter(edge -> armholeSeams.isEmpty() || !edge.equals(UnderarmBlend.ARMHOLE))
+                    .filter(edge -> armholeSeams.isEmpty() || !edge.equals(Names.ARMHOLE))
                     .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
             HipBlend.LEVELS.stream()
                     .filter(piece::hasLevel)
                     .map(level -> takesWidth(piece, level))
                     .forEach(laws::add);
             piece.marks(Level.class).forEach(level -> laws.add(keepsDepth(piece, level.name())));
-            if (piece.hasLevel(HIP)) {
+            if (piece.hasLevel(Names.HIP)) {
                 laws.add(takesHemWidth(piece));
             }
             laws.add(noNewCorner(piece));
@@ -96,7 +96,8 @@ final class BlendLaws {
     /** From the hip down the seam is the hip size's line, run on along its slant by what is shared at the hem corner. */
     private Law takesHemWidth(Piece piece) {
         double runsOn = longer.getOrDefault(piece.name(), 0.0);
-        double width = hemWidth(at(HIP).line(draft, piece)) + at(HIP).by();
+        double width =
+                hemWidth(at(Names.HIP).line(draft, piece)) + at(Names.HIP).by();
         return new Law(
                 "makes the hem as wide as the line from the hip down asks",
                 piece.where().edge(piece.below(SIDE_SEAM).name()),
@@ -107,14 +108,16 @@ final class BlendLaws {
 
     /** How far in mm the hem's side corner lies outside the hip level's end, and that from the centre line, darts closed. */
     private static double hemWidth(Piece piece) {
-        LevelFrame hip = piece.levelFrame(HIP);
+        LevelFrame hip = piece.levelFrame(Names.HIP);
         return hip.width()
                 + piece.downwards(SIDE_SEAM).end().minus(hip.outerEnd()).dot(hip.outwards());
     }
 
     /** How far out the side seam goes at the hem for each mm down. */
     private static double slant(Piece piece) {
-        return piece.downwards(SIDE_SEAM).endTangent().dot(piece.levelFrame(HIP).outwards());
+        return piece.downwards(SIDE_SEAM)
+                .endTangent()
+                .dot(piece.levelFrame(Names.HIP).outwards());
     }
 
     private Law noNewCorner(Piece piece) {

@@ -15,6 +15,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import dev.hingepoint.pattern.SewnEdge;
@@ -25,10 +26,6 @@ import java.util.stream.Stream;
 
 /** What front and back have in common round the arm: shoulder, armhole and side seam, for recipes that move them together. */
 final class Bodice {
-    static final String NECKLINE = "neckline";
-    static final String SHOULDER = "shoulder";
-    static final String ARMHOLE = "armhole";
-    static final String SIDE_SEAM = "side seam";
 
     /** A side seam gives way to a moved underarm over so many mm, or down to the bust level. */
     private static final double GIVES_WAY_OVER = 60;
@@ -49,13 +46,13 @@ final class Bodice {
      * @throws Refusal where there are none, or other pieces have a part of the armhole
      */
     static List<Piece> pieces(Draft draft, String alteration) {
-        List<Piece> pieces = draft.piecesWithEdges(SHOULDER, ARMHOLE, SIDE_SEAM);
+        List<Piece> pieces = draft.piecesWithEdges(Names.SHOULDER, Names.ARMHOLE, Names.SIDE_SEAM);
         if (pieces.isEmpty()) {
             throw new Refusal(new Reason.Missing(
                     alteration + " needs pieces with the edges shoulder, armhole and side seam",
                     Where.UNKNOWN.size(draft.size())));
         }
-        draft.piecesWithEdges(ARMHOLE).stream()
+        draft.piecesWithEdges(Names.ARMHOLE).stream()
                 .filter(piece -> !pieces.contains(piece))
                 .findFirst()
                 .ifPresent(piece -> {
@@ -63,7 +60,7 @@ final class Bodice {
                             alteration
                                     + " moves the armhole as a whole, and this piece has a part of it without shoulder or "
                                     + "side seam; alter the shoulder and the armhole before the pieces are divided",
-                            piece.where().edge(ARMHOLE)));
+                            piece.where().edge(Names.ARMHOLE)));
                 });
         return pieces;
     }
@@ -71,15 +68,15 @@ final class Bodice {
     /** Across the grain, from the neck to the arm. */
     static Vector outwards(Piece piece) {
         Vector across = piece.grain().down().left();
-        Vector toUnderarm = piece.from(ARMHOLE, SIDE_SEAM)
+        Vector toUnderarm = piece.from(Names.ARMHOLE, Names.SIDE_SEAM)
                 .start()
-                .minus(piece.from(SHOULDER, NECKLINE).start());
+                .minus(piece.from(Names.SHOULDER, Names.NECKLINE).start());
         return toUnderarm.dot(across) > 0 ? across : across.negated();
     }
 
     /** Where in mm down the side seam from the underarm the first dart opens; empty where none does. */
     static OptionalDouble toFirstDart(Piece piece) {
-        Path side = piece.from(SIDE_SEAM, ARMHOLE);
+        Path side = piece.from(Names.SIDE_SEAM, Names.ARMHOLE);
         return piece.marks(EdgeDart.class)
                 .filter(dart -> SewnEdge.isOn(side, dart))
                 .flatMap(dart -> Stream.of(dart.mouthStart(), dart.mouthEnd()))
@@ -89,7 +86,7 @@ final class Bodice {
 
     /** Where in mm down the side seam from the underarm the first level ends; empty where none does. */
     static OptionalDouble toFirstLevel(Piece piece) {
-        Path side = piece.from(SIDE_SEAM, ARMHOLE);
+        Path side = piece.from(Names.SIDE_SEAM, Names.ARMHOLE);
         return piece.marks(Level.class)
                 .flatMap(level -> Stream.of(level.path().start(), level.path().end()))
                 .filter(end -> side.distanceTo(end) <= Tolerance.JOINING)
@@ -99,7 +96,7 @@ final class Bodice {
 
     /** The levels that end on the side seam. */
     static List<String> levelsOnSideSeam(Piece piece) {
-        Path side = piece.edge(SIDE_SEAM).path();
+        Path side = piece.edge(Names.SIDE_SEAM).path();
         return piece.marks(Level.class)
                 .map(Level::name)
                 .filter(level -> side.distanceTo(piece.levelFrame(level).outerEnd()) <= Tolerance.JOINING)
@@ -110,7 +107,8 @@ final class Bodice {
     static double wayOfSideSeam(Piece piece) {
         double level = toFirstLevel(piece).orElse(GIVES_WAY_OVER);
         double wanted = level >= LEAST_WAY ? level : GIVES_WAY_OVER;
-        double room = toFirstDart(piece).orElse(piece.from(SIDE_SEAM, ARMHOLE).length() / 2);
+        double room = toFirstDart(piece)
+                .orElse(piece.from(Names.SIDE_SEAM, Names.ARMHOLE).length() / 2);
         return Math.min(wanted, room);
     }
 
@@ -131,7 +129,8 @@ final class Bodice {
 
     /** An armhole that runs up to the shoulder in another direction, or a neckline: it leaves its old course by less than one sees. */
     static Path turnedAtShoulder(String edge, Path upToShoulder, Vector direction) {
-        return Fairing.turnedAtEnd(upToShoulder, direction, edge.equals(ARMHOLE) ? ARMHOLE_WITHIN : NECKLINE_WITHIN);
+        return Fairing.turnedAtEnd(
+                upToShoulder, direction, edge.equals(Names.ARMHOLE) ? ARMHOLE_WITHIN : NECKLINE_WITHIN);
     }
 
     /**
@@ -165,12 +164,12 @@ final class Bodice {
 
     /** The side seams among these pieces that are sewn to each other. */
     static List<Seam> sideSeams(Draft draft, List<Piece> pieces) {
-        return seams(draft, pieces, SIDE_SEAM);
+        return seams(draft, pieces, Names.SIDE_SEAM);
     }
 
     /** The shoulder seams among these pieces. */
     static List<Seam> shoulderSeams(Draft draft, List<Piece> pieces) {
-        return seams(draft, pieces, SHOULDER);
+        return seams(draft, pieces, Names.SHOULDER);
     }
 
     private static List<Seam> seams(Draft draft, List<Piece> pieces, String edge) {

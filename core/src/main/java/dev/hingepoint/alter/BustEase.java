@@ -10,6 +10,7 @@ import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
@@ -35,7 +36,7 @@ final class BustEase {
      */
     static Paper eased(Paper cut, Point upper, Point lower, double over) {
         Piece piece = cut.piece();
-        Edge side = piece.edge(BustLines.SIDE_SEAM);
+        Edge side = piece.edge(Names.SIDE_SEAM);
         Spot one = piece.nearest(side, upper);
         Spot other = piece.nearest(side, lower);
         String caption = "Fill the gap at the side seam, and draw it fair: the fullness is eased in";
@@ -45,11 +46,11 @@ final class BustEase {
     /** The seam's ease and the notches, on both sides, that say where the fullness goes. */
     static Altered inSeam(Altered altered, Piece before, BustLines lines) {
         Draft draft = altered.draft();
-        EdgeRef frontSide = new EdgeRef(before.name(), BustLines.SIDE_SEAM);
+        EdgeRef frontSide = new EdgeRef(before.name(), Names.SIDE_SEAM);
         List<Seam> seams = new ArrayList<>();
         List<Piece> changed = new ArrayList<>();
         Piece front = draft.piece(before.name());
-        double intake = front.sewnLength(BustLines.SIDE_SEAM) - before.sewnLength(BustLines.SIDE_SEAM);
+        double intake = front.sewnLength(Names.SIDE_SEAM) - before.sewnLength(Names.SIDE_SEAM);
         double bust = bustAlong(before, lines);
         changed.add(notched(front, bust - EACH_SIDE, bust + EACH_SIDE + intake));
         for (Seam seam : draft.seams()) {
@@ -64,7 +65,7 @@ final class BustEase {
                             : seam.withEase(seam.easeFrom() - intake, seam.easeTo()));
             for (EdgeRef other : isFirst ? seam.to() : seam.join()) {
                 draft.find(other.piece())
-                        .filter(piece -> other.edge().equals(BustLines.SIDE_SEAM))
+                        .filter(piece -> other.edge().equals(Names.SIDE_SEAM))
                         .ifPresent(piece -> changed.add(notched(piece, bust - EACH_SIDE, bust + EACH_SIDE)));
             }
         }
@@ -73,10 +74,10 @@ final class BustEase {
 
     /** How far in mm the slash on the side seam lay below the underarm, as sewn before. */
     private static double bustAlong(Piece before, BustLines lines) {
-        SewnEdge side = before.sewn(BustLines.SIDE_SEAM);
-        Path drawn = before.edge(BustLines.SIDE_SEAM).path();
+        SewnEdge side = before.sewn(Names.SIDE_SEAM);
+        Path drawn = before.edge(Names.SIDE_SEAM).path();
         double along = side.distanceAlong(drawn.nearest(lines.upperLegEnd()));
-        return before.downwards(BustLines.SIDE_SEAM) == drawn ? along : side.length() - along;
+        return before.downwards(Names.SIDE_SEAM) == drawn ? along : side.length() - along;
     }
 
     private static Piece notched(Piece piece, double from, double to) {
@@ -84,10 +85,10 @@ final class BustEase {
     }
 
     private static Notch notch(Piece piece, String name, double sewnBelowUnderarm) {
-        SewnEdge side = piece.sewn(BustLines.SIDE_SEAM);
-        Path drawn = piece.edge(BustLines.SIDE_SEAM).path();
+        SewnEdge side = piece.sewn(Names.SIDE_SEAM);
+        Path drawn = piece.edge(Names.SIDE_SEAM).path();
         double sewn = Math.min(side.length(), Math.max(0, sewnBelowUnderarm));
-        boolean isDownwards = piece.downwards(BustLines.SIDE_SEAM) == drawn;
+        boolean isDownwards = piece.downwards(Names.SIDE_SEAM) == drawn;
         Position at = side.positionAt(isDownwards ? sewn : side.length() - sewn);
         Vector inwards = piece.isClockwise()
                 ? drawn.tangent(at).right()

@@ -10,6 +10,7 @@ import dev.hingepoint.move.Cut;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import java.util.ArrayList;
@@ -25,10 +26,6 @@ import java.util.Optional;
  * &theta; - b(1 - cos &theta;). The other side part shifts by (s, v) without turning, the centre strip below drops by v. Derived.
  */
 final class BustLines {
-    static final String APEX = "bust apex";
-    static final String ARMHOLE = "armhole";
-    static final String SIDE_SEAM = "side seam";
-    static final String CENTRE_FRONT = "centre front";
 
     /** A waist dart's tip that lies less than so many mm below the apex is passed by: the line goes straight to the dart's other end. */
     private static final double BESIDE_APEX = 15;
@@ -43,15 +40,17 @@ final class BustLines {
 
     BustLines(Piece front) {
         this.front = front;
-        this.hem = front.below(SIDE_SEAM).name();
-        this.apex = front.point(APEX);
-        this.hinge = Place.fraction(ARMHOLE, SIDE_SEAM, 1 / 3.0).on(front).point();
+        this.hem = front.below(Names.SIDE_SEAM).name();
+        this.apex = front.point(Names.BUST_APEX);
+        this.hinge = Place.fraction(Names.ARMHOLE, Names.SIDE_SEAM, 1 / 3.0)
+                .on(front)
+                .point();
         this.down = front.grain().down();
         Vector square = down.left();
         this.outwards =
                 hinge().minus(apex).dot(square) + underarm().minus(apex).dot(square) > 0 ? square : square.negated();
         this.dart = front.marks(EdgeDart.class)
-                .filter(drawn -> front.nearest(drawn.mouthMiddle()).edge().equals(SIDE_SEAM))
+                .filter(drawn -> front.nearest(drawn.mouthMiddle()).edge().equals(Names.SIDE_SEAM))
                 .min(Comparator.comparingDouble(drawn -> drawn.tip().distanceTo(apex)));
     }
 
@@ -90,7 +89,7 @@ final class BustLines {
     }
 
     private Point underarm() {
-        return Place.corner(ARMHOLE, SIDE_SEAM).on(front).point();
+        return Place.corner(Names.ARMHOLE, Names.SIDE_SEAM).on(front).point();
     }
 
     /** The angle in radians, negative where the paper is closed, by which the upper side part turns for a spread of s mm. */
@@ -132,8 +131,8 @@ final class BustLines {
     /** Slash, turn and shift; the dart that is drawn on the side seam has been lifted off. */
     Cut cut(double spread) {
         Motion strip = Motion.shift(down.times(drop(spread)));
-        Place lower = Place.corner(SIDE_SEAM, hem);
-        Place upper = Place.corner(ARMHOLE, SIDE_SEAM);
+        Place lower = Place.corner(Names.SIDE_SEAM, hem);
+        Place upper = Place.corner(Names.ARMHOLE, Names.SIDE_SEAM);
         Cut slashed = Cut.along(
                 (spread > 0 ? "Spread " : "Close ") + Reason.millimetres(Math.abs(spread))
                         + " at the bust, running to nothing at the armhole; drop the centre strip until the hem is level",
@@ -145,7 +144,7 @@ final class BustLines {
         Cut sides = spread > 0
                 ? slashed.moving(lower, lowerSide(spread)).moving(upper, upperSide(spread))
                 : slashed.moving(upper, upperSide(spread)).moving(lower, lowerSide(spread));
-        return sides.moving(Place.corner(hem, CENTRE_FRONT), strip);
+        return sides.moving(Place.corner(hem, Names.CENTRE_FRONT), strip);
     }
 
     /** How far in mm the paper opens at a level, across the grain. */
@@ -220,16 +219,16 @@ final class BustLines {
         if (dart.isEmpty()) {
             onSide = onSideHalfWayToUnderarm();
         } else if (spread > 0) {
-            onSide = front.nearest(front.edge(SIDE_SEAM), dart.get().mouthMiddle())
+            onSide = front.nearest(front.edge(Names.SIDE_SEAM), dart.get().mouthMiddle())
                     .point();
         } else {
-            onSide = front.nearest(front.edge(SIDE_SEAM), upperLegEnd()).point();
+            onSide = front.nearest(front.edge(Names.SIDE_SEAM), upperLegEnd()).point();
         }
         return Path.through(onSide, apex);
     }
 
     private Point onSideHalfWayToUnderarm() {
-        Path side = front.edge(SIDE_SEAM).path();
+        Path side = front.edge(Names.SIDE_SEAM).path();
         Point level = apex.midpoint(underarm());
         return side.crossings(level, outwards).stream()
                 .map(side::at)
@@ -240,7 +239,7 @@ final class BustLines {
     private Point underarmSideRefused() {
         throw new Refusal(new Reason.Missing(
                 "the bust apex must lie below the underarm, level with the side seam",
-                front.where().mark(APEX)));
+                front.where().mark(Names.BUST_APEX)));
     }
 
     /** The ends of the drawn dart's legs, or the point where the seam is slashed: as they were. */
@@ -277,13 +276,13 @@ final class BustLines {
         Path a = apexToHem();
         Point level = apex.plus(down.times(next / 2));
         Point onA = a.at(a.crossings(level, outwards).get(0));
-        Path centre = front.edge(CENTRE_FRONT).path();
+        Path centre = front.edge(Names.CENTRE_FRONT).path();
         Point onCentre = centre.crossings(level, outwards).stream()
                 .map(centre::at)
                 .min(Comparator.comparingDouble(point -> point.distanceTo(level)))
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
                         "the centre front does not reach below the bust apex",
-                        front.where().edge(CENTRE_FRONT))));
+                        front.where().edge(Names.CENTRE_FRONT))));
         return Path.through(onA, onCentre);
     }
 }

@@ -8,6 +8,7 @@ import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
@@ -63,7 +64,7 @@ final class CapNotches {
         Path path = sleeve.edge(cap.edge()).path();
         Optional<String> byNotch = on(sleeve, cap.edge())
                 .filter(notch ->
-                        on(piece, Bodice.ARMHOLE).anyMatch(other -> other.name().equals(notch.name())))
+                        on(piece, Names.ARMHOLE).anyMatch(other -> other.name().equals(notch.name())))
                 .findFirst()
                 .map(notch -> path.distanceAlong(path.nearest(notch.at())) < path.length() / 2 ? first : last);
         return byNotch.or(() -> Stream.of(first, last)
@@ -98,8 +99,8 @@ final class CapNotches {
             Optional<String> end = endAt(before, seam, before.piece(armhole.piece()));
             if (end.isPresent()) {
                 for (Notch notch : partners(before, cap, armhole)) {
-                    double more = fromEnd(after, armhole, notch.name(), Bodice.SIDE_SEAM)
-                            - fromEnd(before, armhole, notch.name(), Bodice.SIDE_SEAM);
+                    double more = fromEnd(after, armhole, notch.name(), Names.SIDE_SEAM)
+                            - fromEnd(before, armhole, notch.name(), Names.SIDE_SEAM);
                     draft = placed(before, draft, cap, notch, end.get(), more);
                 }
                 if (top.isPresent()) {

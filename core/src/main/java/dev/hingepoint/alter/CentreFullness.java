@@ -10,6 +10,7 @@ import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,7 +39,6 @@ import java.util.stream.Stream;
  * <p>Amounts: 6 to 30 mm is usual (common practice), outside a note says so; negative ones are refused.
  */
 final class CentreFullness implements Alteration {
-    private static final String WAIST = "waist";
     private static final double USUAL_LEAST = 6;
     private static final double USUAL_MOST = 30;
 
@@ -55,15 +55,15 @@ final class CentreFullness implements Alteration {
     }
 
     static Alteration fullSeat() {
-        return new CentreFullness("full seat", SwayBack.CENTRE_BACK, true, "hip");
+        return new CentreFullness("full seat", Names.CENTRE_BACK, true, Names.HIP);
     }
 
     static Alteration flatSeat() {
-        return new CentreFullness("flat seat", SwayBack.CENTRE_BACK, false, "hip");
+        return new CentreFullness("flat seat", Names.CENTRE_BACK, false, Names.HIP);
     }
 
     static Alteration largeAbdomen() {
-        return new CentreFullness("large abdomen", BustLines.CENTRE_FRONT, true, "high hip", "hip");
+        return new CentreFullness("large abdomen", Names.CENTRE_FRONT, true, Names.HIGH_HIP, Names.HIP);
     }
 
     @Override
@@ -84,13 +84,13 @@ final class CentreFullness implements Alteration {
         double above = options.length("above").map(length -> length.mm()).orElse(0.0);
         if (!(wedge > 0) || width < 0) {
             throw options.refuse("the wedge must be more than 0 mm, and the width not less than 0 mm"
-                    + (centre.equals(SwayBack.CENTRE_BACK)
+                    + (centre.equals(Names.CENTRE_BACK)
                             ? "; for the opposite order " + (opens ? "flat seat" : "full seat")
                             : ""));
         }
         Piece piece = piece(draft);
         String level = options.text("at").orElseGet(() -> level(piece));
-        if (!isBelow(piece, level, WAIST)) {
+        if (!isBelow(piece, level, Names.WAIST)) {
             throw options.refuse("at: " + level + " does not lie below the waist, where the width runs to nothing");
         }
         Altered altered = LargestAmount.orRefusal(
@@ -114,7 +114,7 @@ final class CentreFullness implements Alteration {
         amounts.put("above", above);
         return Faired.untilLawsHold(draft, recipe.reach(cut), reach -> {
             Paper trued = recipe.trued(cut, reach);
-            Piece notched = PairedNotches.whereTheyWere(piece, trued.piece(), SwayBack.SIDE_SEAM);
+            Piece notched = PairedNotches.whereTheyWere(piece, trued.piece(), Names.SIDE_SEAM);
             return Altered.of(draft, trued.marked(notched), amounts).withLaws(laws);
         });
     }
@@ -123,7 +123,7 @@ final class CentreFullness implements Alteration {
     private Paper widened(Piece piece, double width, String level) {
         double out = opens ? width : -width;
         SideSeamBlend blend =
-                new SideSeamBlend(piece, List.of(new Joint(WAIST, piece, 0), new Joint(level, piece, out)));
+                new SideSeamBlend(piece, List.of(new Joint(Names.WAIST, piece, 0), new Joint(level, piece, out)));
         String caption = "Draw the side seam of the " + piece.name() + (opens ? " out" : " in") + " by "
                 + Reason.millimetres(width) + " from the " + level
                 + " down, from nothing at the waist; it keeps its length";
@@ -131,7 +131,7 @@ final class CentreFullness implements Alteration {
     }
 
     private Piece piece(Draft draft) {
-        return draft.piecesWithEdges(centre, SwayBack.SIDE_SEAM).stream()
+        return draft.piecesWithEdges(centre, Names.SIDE_SEAM).stream()
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
                         name + " needs a piece with the edges " + centre + " and side seam",
@@ -154,7 +154,7 @@ final class CentreFullness implements Alteration {
     private static double depth(Piece piece, String level) {
         return piece.levelFrame(level)
                 .origin()
-                .minus(piece.levelFrame(WAIST).origin())
+                .minus(piece.levelFrame(Names.WAIST).origin())
                 .dot(piece.grain().down());
     }
 
@@ -162,18 +162,18 @@ final class CentreFullness implements Alteration {
         boolean onFold = piece.edge(centre).kind() == Edge.Kind.FOLD;
         double lengths = onFold ? 0.1 : 0.3;
         List<Law> laws = new ArrayList<>();
-        Stream.of("neckline", "shoulder", "armhole")
+        Stream.of(Names.NECKLINE, "shoulder", Names.ARMHOLE)
                 .filter(piece::hasEdge)
                 .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
         laws.add(Law.changesLength(piece.name(), centre, longer, lengths));
-        laws.add(Law.keepsLength(piece.name(), SwayBack.SIDE_SEAM, lengths));
+        laws.add(Law.keepsLength(piece.name(), Names.SIDE_SEAM, lengths));
         piece.marks(Level.class)
                 .map(Level::name)
                 .sorted(Comparator.comparingDouble(drawn -> depth(piece, drawn)))
                 .forEach(drawn -> {
                     if (!isBelow(piece, level, drawn)) {
                         laws.add(Law.changesWidth(piece.name(), drawn, wider, 0.5));
-                    } else if (wider == 0 || !isBelow(piece, drawn, WAIST)) {
+                    } else if (wider == 0 || !isBelow(piece, drawn, Names.WAIST)) {
                         laws.add(Law.keepsWidth(piece.name(), drawn, 0.5));
                     }
                 });

@@ -12,6 +12,7 @@ import dev.hingepoint.move.Cut;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import dev.hingepoint.pattern.Spot;
@@ -54,7 +55,7 @@ final class CentreWedge {
         this.level = level;
         this.opens = opens;
         this.onFold = piece.edge(centre).kind() == Edge.Kind.FOLD;
-        Line line = piece.levelFrame(level).across(centre, SwayBack.SIDE_SEAM, above);
+        Line line = piece.levelFrame(level).across(centre, Names.SIDE_SEAM, above);
         Path down = piece.downwards(centre);
         double middle = onCorner(down, down.distanceAlong(down.nearest(line.start())), opens ? 0 : wedge / 2);
         double room = opens ? line.length() : 2 * Math.min(middle, down.length() - middle);
@@ -96,8 +97,7 @@ final class CentreWedge {
     Paper cut(Paper paper) {
         String caption = (opens ? "Open " : "Fold out ") + Reason.millimetres(wedge) + " at " + centre + " at the "
                 + level + ", running to nothing at the side seam";
-        Place below =
-                Place.corner(SwayBack.SIDE_SEAM, piece.below(SwayBack.SIDE_SEAM).name());
+        Place below = Place.corner(Names.SIDE_SEAM, piece.below(Names.SIDE_SEAM).name());
         Cut slashed = opens
                 ? Cut.along(caption, Path.through(upper, hinge))
                 : Cut.along(caption, Path.through(upper, hinge), Path.through(lower, hinge))
@@ -159,12 +159,12 @@ final class CentreWedge {
         boolean endsFirst =
                 step[0].point().distanceTo(levelEnd) < step[1].point().distanceTo(levelEnd);
         Spot kept = endsFirst ? step[0] : step[1];
-        Paper closed = closed(paper, endsFirst ? step[1] : step[0], kept, SwayBack.SIDE_SEAM);
-        if (wasCorner(SwayBack.SIDE_SEAM, hinge)) {
+        Paper closed = closed(paper, endsFirst ? step[1] : step[0], kept, Names.SIDE_SEAM);
+        if (wasCorner(Names.SIDE_SEAM, hinge)) {
             return closed;
         }
         Piece now = closed.piece();
-        Spot corner = now.nearest(now.edge(SwayBack.SIDE_SEAM), kept.point());
+        Spot corner = now.nearest(now.edge(Names.SIDE_SEAM), kept.point());
         return closed.then(Redraw.faired("Fair the side seam", now, corner, reach));
     }
 
@@ -185,7 +185,7 @@ final class CentreWedge {
 
     /** On a fold the parts miss each other by a hair at the side, and may overlap: the step is all that bends there. */
     private Spot[] stepAtSide(Piece now) {
-        Edge side = now.edge(SwayBack.SIDE_SEAM);
+        Edge side = now.edge(Names.SIDE_SEAM);
         double near = hinge.distanceTo(belowMotion().of(hinge)) + Tolerance.JOINING;
         List<Point> bends = side.path().corners(Tolerance.CORNER).stream()
                 .map(side.path()::at)

@@ -4,6 +4,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.MarkedPoint;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,7 +28,7 @@ record DartIntake(Piece lifted, String name, String edge, Point one, Point other
     static DartIntake of(Piece piece, EdgeDart dart, OptionalDouble tip) {
         Piece lifted = DartTarget.withoutDart(piece, dart);
         String edge = DartTarget.edgeOf(piece, dart).name();
-        Optional<Point> bust = piece.find(MarkedPoint.class, BustLines.APEX)
+        Optional<Point> bust = piece.find(MarkedPoint.class, Names.BUST_APEX)
                 .map(MarkedPoint::at)
                 .filter(apex -> apex.distanceTo(dart.tip()) <= SHORT
                         && apex.distanceTo(onBisector(dart.mouthStart(), dart.mouthEnd(), apex)) <= ASIDE);

@@ -12,6 +12,7 @@ import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Construction;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,7 +30,7 @@ import java.util.Optional;
  * @param notes what the person who ordered it should hear
  */
 public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps, List<String> notes) {
-    private static final List<String> BLENDED = List.of("waist", "hip");
+    private static final List<String> BLENDED = List.of(Names.WAIST, Names.HIP);
 
     /** A change of less in mm is not worth telling. */
     private static final double TOLD = 0.5;

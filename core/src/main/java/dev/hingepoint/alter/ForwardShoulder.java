@@ -13,6 +13,7 @@ import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
@@ -50,14 +51,14 @@ final class ForwardShoulder implements Alteration {
                 "by", "by: 10 mm", "let the seam lie where it is: the draft's lies farther back than such a shoulder");
         List<Piece> pieces = Bodice.pieces(draft, name());
         Seam seam = Bodice.shoulderSeams(draft, pieces).stream()
-                .filter(shoulder -> centred(draft, shoulder, "centre front").isPresent()
-                        && centred(draft, shoulder, "centre back").isPresent())
+                .filter(shoulder -> centred(draft, shoulder, Names.CENTRE_FRONT).isPresent()
+                        && centred(draft, shoulder, Names.CENTRE_BACK).isPresent())
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
                         "forward shoulders needs a shoulder seam between a piece with a centre front and one with a centre back",
                         Where.UNKNOWN.size(draft.size()))));
-        Piece front = centred(draft, seam, "centre front").orElseThrow();
-        Piece back = centred(draft, seam, "centre back").orElseThrow();
+        Piece front = centred(draft, seam, Names.CENTRE_FRONT).orElseThrow();
+        Piece back = centred(draft, seam, Names.CENTRE_BACK).orElseThrow();
         Altered altered = LargestAmount.orRefusal(draft, by, amount -> altered(draft, front, back, seam, amount));
         Altered capped = withCapNotch(altered, front, by);
         Altered told = CapEase.told(capped, draft, pieces, "");
@@ -73,7 +74,7 @@ final class ForwardShoulder implements Alteration {
     }
 
     private static Altered altered(Draft draft, Piece front, Piece back, Seam seam, double by) {
-        Path armhole = front.from(Bodice.ARMHOLE, Bodice.SHOULDER);
+        Path armhole = front.from(Names.ARMHOLE, Names.SHOULDER);
         requireRoom(front, armhole, by);
         Path cutOff = armhole.part(0, by);
         Path joinedOn = cutOff.moved(seamToSeam(front, back)).reversed();
@@ -84,17 +85,17 @@ final class ForwardShoulder implements Alteration {
                         + " below its tip, from nothing at the neck",
                 front,
                 armhole.part(by, armhole.length())));
-        Path own = back.from(Bodice.ARMHOLE, Bodice.SHOULDER);
+        Path own = back.from(Names.ARMHOLE, Names.SHOULDER);
         Paper longer = Paper.of(back)
                 .then(redrawn("Join what the front loses to the shoulder of the back", back, joinedOn.then(own)));
-        Spot joint = longer.piece().nearest(longer.piece().edge(Bodice.ARMHOLE), own.start());
+        Spot joint = longer.piece().nearest(longer.piece().edge(Names.ARMHOLE), own.start());
         // front and back may not have run on quite straight where they met; within one edge that would be a corner
         if (Math.abs(joinedOn.endTangent().angleTo(own.startTangent())) > Tolerance.CORNER) {
             double reach = Math.min(by, Redraw.reach(longer.piece(), joint));
             longer = longer.then(Redraw.faired("Fair the armhole of the back", longer.piece(), joint, reach));
         }
-        shorter = shorter.marked(Bodice.withDarts(front, shorter.piece(), Bodice.SHOULDER));
-        longer = longer.marked(Bodice.withDarts(back, longer.piece(), Bodice.SHOULDER));
+        shorter = shorter.marked(Bodice.withDarts(front, shorter.piece(), Names.SHOULDER));
+        longer = longer.marked(Bodice.withDarts(back, longer.piece(), Names.SHOULDER));
         List<Step> steps = new ArrayList<>(shorter.steps());
         steps.addAll(longer.steps());
         return new Altered(
@@ -116,14 +117,14 @@ final class ForwardShoulder implements Alteration {
         if (by >= room) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "the armhole of the front is too short for it above its first notch",
-                    front.where().edge(Bodice.ARMHOLE)));
+                    front.where().edge(Names.ARMHOLE)));
         }
     }
 
     /** Lays the front on the back, shoulder on shoulder, tip on tip, as they are sewn. */
     private static Motion seamToSeam(Piece front, Piece back) {
-        Path from = front.from(Bodice.SHOULDER, Bodice.ARMHOLE);
-        Path to = back.from(Bodice.SHOULDER, Bodice.ARMHOLE);
+        Path from = front.from(Names.SHOULDER, Names.ARMHOLE);
+        Path to = back.from(Names.SHOULDER, Names.ARMHOLE);
         return Motion.between(
                 from.start(),
                 from.startTangent(),
@@ -140,11 +141,11 @@ final class ForwardShoulder implements Alteration {
 
     /** @param armhole the new one, from its tip */
     private static Redraw redrawn(String caption, Piece piece, Path armhole) {
-        Path shoulder = piece.from(Bodice.SHOULDER, Bodice.NECKLINE);
+        Path shoulder = piece.from(Names.SHOULDER, Names.NECKLINE);
         Motion motion = Motion.reaching(shoulder.start(), shoulder.end(), armhole.start());
         Path drawn = shoulder.moved(motion).withStart(shoulder.start()).withEnd(armhole.start());
-        return Redraw.whole(caption, piece, Bodice.SHOULDER, Bodice.NECKLINE, drawn)
-                .and(Redraw.whole(caption, piece, Bodice.ARMHOLE, Bodice.SHOULDER, armhole));
+        return Redraw.whole(caption, piece, Names.SHOULDER, Names.NECKLINE, drawn)
+                .and(Redraw.whole(caption, piece, Names.ARMHOLE, Names.SHOULDER, armhole));
     }
 
     /** The sleeves with the notch at the top of the cap moved to the front as far as the shoulder seam. */
@@ -172,14 +173,14 @@ final class ForwardShoulder implements Alteration {
     private static List<Law> laws(Draft draft, Piece front, Piece back, Seam seam, double by) {
         List<Law> laws = new ArrayList<>();
         for (Piece piece : List.of(front, back)) {
-            for (String edge : List.of(Bodice.NECKLINE, Bodice.SIDE_SEAM, "hem", "centre front", "centre back")) {
+            for (String edge : List.of(Names.NECKLINE, Names.SIDE_SEAM, "hem", Names.CENTRE_FRONT, Names.CENTRE_BACK)) {
                 if (piece.hasEdge(edge)) {
                     laws.add(Law.keepsPlace(piece.name(), edge));
                 }
             }
         }
-        laws.add(Law.changesLength(front.name(), Bodice.ARMHOLE, -by, 0.1));
-        laws.add(Law.changesLength(back.name(), Bodice.ARMHOLE, by, 0.3));
+        laws.add(Law.changesLength(front.name(), Names.ARMHOLE, -by, 0.1));
+        laws.add(Law.changesLength(back.name(), Names.ARMHOLE, by, 0.3));
         laws.add(Bodice.keepsMatch(seam, Tolerance.SEAM_MATCH));
         return laws;
     }

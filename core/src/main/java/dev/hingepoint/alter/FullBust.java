@@ -13,6 +13,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
@@ -38,8 +39,6 @@ final class FullBust implements Alteration {
     private static final double LARGE_SPREAD = 35;
     private static final double MOST_EASE_WOVEN = 12;
     private static final double MOST_EASE_KNIT = 20;
-
-    private static final String BUST = "bust";
 
     /** Less of the spread in mm at the bust level is worth telling. */
     private static final double TOLD = 0.5;
@@ -95,12 +94,7 @@ final class FullBust implements Alteration {
         Paper cut = Paper.of(front).marked(lines.withoutDart()).then(lines.cut(spread));
         String dartName = lines.dart().map(EdgeDart::name).orElse("side bust dart");
         BustDart dart = new BustDart(
-                dartName,
-                BustLines.SIDE_SEAM,
-                upper,
-                lower,
-                lines.apex().plus(lines.shift(spread)),
-                tipDistance(options));
+                dartName, Names.SIDE_SEAM, upper, lower, lines.apex().plus(lines.shift(spread)), tipDistance(options));
         List<String> kept = options.has("keep") ? kept(options) : List.of();
         List<Law> laws = laws(draft, lines, cut.piece(), spread, asEase, dart, kept);
         if (asEase) {
@@ -153,7 +147,7 @@ final class FullBust implements Alteration {
     private static List<String> kept(Options options) {
         List<String> kept = Stream.of(options.text("keep").orElseThrow().split(","))
                 .map(String::strip)
-                .flatMap(word -> word.equals("both") ? Stream.of("waist", "hip") : Stream.of(word))
+                .flatMap(word -> word.equals("both") ? Stream.of(Names.WAIST, Names.HIP) : Stream.of(word))
                 .toList();
         if (!KeptGirth.LEVELS.containsAll(kept)) {
             throw options.refuse("keep can be waist, hip or both");
@@ -162,14 +156,14 @@ final class FullBust implements Alteration {
     }
 
     private static Piece front(Draft draft) {
-        List<Piece> fronts = draft.piecesWithEdges(BustLines.CENTRE_FRONT, BustLines.ARMHOLE, BustLines.SIDE_SEAM);
+        List<Piece> fronts = draft.piecesWithEdges(Names.CENTRE_FRONT, Names.ARMHOLE, Names.SIDE_SEAM);
         if (fronts.isEmpty()) {
             throw new Refusal(new Reason.Missing(
                     "full bust needs a piece with the edges centre front, armhole and side seam",
                     Where.UNKNOWN.size(draft.size())));
         }
         Piece front = fronts.get(0);
-        front.point(BustLines.APEX);
+        front.point(Names.BUST_APEX);
         return front;
     }
 
@@ -206,7 +200,7 @@ final class FullBust implements Alteration {
     }
 
     private static Spot hinge(BustLines lines, Piece piece) {
-        return piece.nearest(piece.edge(BustLines.ARMHOLE), lines.hinge());
+        return piece.nearest(piece.edge(Names.ARMHOLE), lines.hinge());
     }
 
     /** The hem drawn fair through the gap, or over the overlap, that the slash from the apex left. */
@@ -215,7 +209,7 @@ final class FullBust implements Alteration {
         Spot one = piece.nearest(piece.edge(lines.hem()), strip);
         Spot other = piece.nearest(
                 piece.edge(lines.hem()), strip.plus(lines.outwards().times(spread)));
-        return HemTruing.healed(piece, lines.hem(), BustLines.CENTRE_FRONT, one, other);
+        return HemTruing.healed(piece, lines.hem(), Names.CENTRE_FRONT, one, other);
     }
 
     private static List<Law> laws(
@@ -225,14 +219,14 @@ final class FullBust implements Alteration {
         boolean isDart = !asEase && dart.intake() > Tolerance.COINCIDENT;
         double legCorrection = isDart ? Math.abs(dart.legCorrection(cut)) : 0;
         List<Law> laws = new ArrayList<>();
-        Stream.of("neckline", "shoulder")
+        Stream.of(Names.NECKLINE, "shoulder")
                 .filter(front::hasEdge)
                 .forEach(edge -> laws.add(Law.keepsPlace(front.name(), edge)));
-        laws.add(Law.keepsLength(front.name(), BustLines.ARMHOLE, 0.3));
-        laws.add(Law.changesLength(front.name(), BustLines.CENTRE_FRONT, lines.drop(spread), 0.1));
+        laws.add(Law.keepsLength(front.name(), Names.ARMHOLE, 0.3));
+        laws.add(Law.changesLength(front.name(), Names.CENTRE_FRONT, lines.drop(spread), 0.1));
         front.marks(Level.class).map(Level::name).forEach(level -> {
-            boolean isBlended = !kept.isEmpty() && !KeptGirth.LEVELS.contains(level) && !level.equals(BUST);
-            double tolerance = level.equals(BUST) ? 0.5 + legCorrection : 0.1;
+            boolean isBlended = !kept.isEmpty() && !KeptGirth.LEVELS.contains(level) && !level.equals(Names.BUST);
+            double tolerance = level.equals(Names.BUST) ? 0.5 + legCorrection : 0.1;
             if (kept.contains(level)) {
                 laws.add(Law.keepsWidth(front.name(), level, 0.1));
             } else if (!isBlended && !lines.endsInMouth(level)) {
@@ -244,9 +238,8 @@ final class FullBust implements Alteration {
         });
         laws.add(
                 asEase
-                        ? Law.changesLength(
-                                front.name(), BustLines.SIDE_SEAM, lines.intake(spread), Tolerance.SEAM_MATCH)
-                        : Law.keepsLength(front.name(), BustLines.SIDE_SEAM, 0.1));
+                        ? Law.changesLength(front.name(), Names.SIDE_SEAM, lines.intake(spread), Tolerance.SEAM_MATCH)
+                        : Law.keepsLength(front.name(), Names.SIDE_SEAM, 0.1));
         if (isDart) {
             laws.add(Law.equalLegs(front.name(), dart.name(), 0.01));
             laws.add(movesLowerLeg(lines, dart.name(), spread, 0.5 + legCorrection));
@@ -288,7 +281,7 @@ final class FullBust implements Alteration {
                         : "; the " + String.join(" and ", grown) + " " + changed
                                 + " as much, so blend there only for what is still wanting"));
         double drop = lines.drop(spread);
-        String side = BustLines.SIDE_SEAM;
+        String side = Names.SIDE_SEAM;
         double takenIn = asEase
                 ? told.draft().piece(lines.front().name()).sewnLength(side)
                         - lines.front().sewnLength(side)
@@ -297,9 +290,12 @@ final class FullBust implements Alteration {
                 + (drop > 0 ? " longer" : " shorter") + ", and the "
                 + (asEase ? "fullness in the side seam" : "side bust dart") + " is now "
                 + Reason.millimetres(takenIn));
-        if (lines.front().hasLevel(BUST) && !lines.endsInMouth(BUST) && spread - lines.opens(BUST, spread) > TOLD) {
+        if (lines.front().hasLevel(Names.BUST)
+                && !lines.endsInMouth(Names.BUST)
+                && spread - lines.opens(Names.BUST, spread) > TOLD) {
             told = told.withNote("the bust level is drawn above the bust apex, and there the paper opens by "
-                    + Reason.millimetres(lines.opens(BUST, spread)) + " a half only; the whole spread is at the apex");
+                    + Reason.millimetres(lines.opens(Names.BUST, spread))
+                    + " a half only; the whole spread is at the apex");
         }
         if (Math.abs(spread) > LARGE_SPREAD) {
             told = told.withNote("a spread of " + Reason.millimetres(spread)

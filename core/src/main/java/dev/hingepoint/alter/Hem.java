@@ -10,6 +10,7 @@ import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
@@ -26,7 +27,6 @@ import java.util.Map;
  * a seam from the hem up.
  */
 final class Hem implements Alteration {
-    private static final String BACK = "centre back";
 
     /** So much of the shortest seam must be left. */
     private static final double LEAST_LEFT = 10;
@@ -75,8 +75,8 @@ final class Hem implements Alteration {
 
     /** The pieces that hang on the centre line or a side seam: not a sleeve. */
     private static List<Piece> pieces(Draft draft) {
-        List<Piece> pieces = draft.piecesWithEdges(HemLine.HEM).stream()
-                .filter(piece -> piece.centre().isPresent() || piece.hasEdge(SideSeamBlend.SIDE_SEAM))
+        List<Piece> pieces = draft.piecesWithEdges(Names.HEM).stream()
+                .filter(piece -> piece.centre().isPresent() || piece.hasEdge(Names.SIDE_SEAM))
                 .toList();
         if (pieces.isEmpty()) {
             throw new Refusal(new Reason.Missing(
@@ -102,16 +102,18 @@ final class Hem implements Alteration {
 
     /** From the back neck to the hem, over whatever seam lies between. */
     private static double centreBack(Draft draft, Options options) {
-        List<Piece> backs = draft.piecesWithEdges(BACK).stream()
+        List<Piece> backs = draft.piecesWithEdges(Names.CENTRE_BACK).stream()
                 .filter(piece -> piece.widths() > 0)
                 .toList();
-        for (String end : List.of("neckline", HemLine.HEM)) {
+        for (String end : List.of(Names.NECKLINE, Names.HEM)) {
             if (backs.stream().noneMatch(piece -> piece.hasEdge(end))) {
                 throw options.refuse("length is measured down the centre back from the back neck, and no piece has a "
                         + end + " there; write by: with the change");
             }
         }
-        return backs.stream().mapToDouble(piece -> piece.sewnLength(BACK)).sum();
+        return backs.stream()
+                .mapToDouble(piece -> piece.sewnLength(Names.CENTRE_BACK))
+                .sum();
     }
 
     /** The tape runs down the side from the waist, and so does the pattern's length that it is held against. */
@@ -139,7 +141,7 @@ final class Hem implements Alteration {
                     .filter(opening ->
                             opening.edge().piece().equals(line.piece().name())
                                     && line.seams().contains(opening.edge().edge()))
-                    .filter(opening -> !opening.from().equals(HemLine.HEM))
+                    .filter(opening -> !opening.from().equals(Names.HEM))
                     .mapToDouble(
                             opening -> line.piece().sewnLength(opening.edge().edge())
                                     - opening.length().mm())
@@ -150,7 +152,7 @@ final class Hem implements Alteration {
                 throw new Refusal(Reason.BeyondLimit.of(
                         "the hem cannot be cut off " + Reason.millimetres(-by)
                                 + " higher: a seam or an opening ends there",
-                        line.piece().where().edge(HemLine.HEM),
+                        line.piece().where().edge(Names.HEM),
                         -by,
                         Math.max(0, most)));
             }
@@ -170,7 +172,7 @@ final class Hem implements Alteration {
         List<String> levels = changed.levels();
         List<Opening> openings = new ArrayList<>();
         for (Opening opening : changed.openings()) {
-            boolean isAtHem = opening.from().equals(HemLine.HEM)
+            boolean isAtHem = opening.from().equals(Names.HEM)
                     && lines.stream()
                             .anyMatch(line ->
                                     line.piece().name().equals(opening.edge().piece()));

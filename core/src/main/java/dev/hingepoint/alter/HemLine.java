@@ -11,6 +11,7 @@ import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Trim;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,12 +23,11 @@ import java.util.List;
  * @param by how many mm lower; negative for higher
  */
 record HemLine(Piece piece, double by) {
-    static final String HEM = "hem";
 
     /** The edges that end at the hem, the one on the centre line first. */
     List<String> seams() {
-        String before = piece.before(HEM).name();
-        String after = piece.after(HEM).name();
+        String before = piece.before(Names.HEM).name();
+        String after = piece.after(Names.HEM).name();
         boolean afterIsCentre =
                 piece.centre().map(Edge::name).filter(after::equals).isPresent();
         return afterIsCentre ? List.of(after, before) : List.of(before, after);
@@ -39,7 +39,7 @@ record HemLine(Piece piece, double by) {
     }
 
     private Path toHem(String seam) {
-        return piece.from(seam, HEM).reversed();
+        return piece.from(seam, Names.HEM).reversed();
     }
 
     private Path changed(String seam) {
@@ -54,18 +54,19 @@ record HemLine(Piece piece, double by) {
         String amount = Reason.millimetres(Math.abs(by));
         Paper paper = Paper.of(piece);
         if (by < 0) {
-            return paper.then(new Trim("Cut the hem off " + amount + " higher, level with itself", HEM, course()));
+            return paper.then(
+                    new Trim("Cut the hem off " + amount + " higher, level with itself", Names.HEM, course()));
         }
         String caption = "Draw the hem " + amount + " lower, level with itself; the seams run on";
         String centre = seams().get(0);
-        return paper.then(Redraw.runOn(caption, piece, centre, HEM, by)
-                .and(Redraw.runOn(caption, piece, seams().get(1), HEM, by))
-                .and(Redraw.whole(caption, piece, HEM, centre, course())));
+        return paper.then(Redraw.runOn(caption, piece, centre, Names.HEM, by)
+                .and(Redraw.runOn(caption, piece, seams().get(1), Names.HEM, by))
+                .and(Redraw.whole(caption, piece, Names.HEM, centre, course())));
     }
 
     /** The new hem, from its centre end. */
     private Path course() {
-        Path old = piece.from(HEM, seams().get(0));
+        Path old = piece.from(Names.HEM, seams().get(0));
         Path first = changed(seams().get(0));
         Path other = changed(seams().get(1));
         Vector across = piece.grain().down().left();
@@ -88,8 +89,8 @@ record HemLine(Piece piece, double by) {
         for (Edge edge : piece.edges()) {
             if (seams().contains(edge.name())) {
                 laws.add(Law.changesLength(name, edge.name(), by, Tolerance.COINCIDENT));
-                laws.add(KeptAngle.of(piece, HEM, edge.name()));
-            } else if (!edge.name().equals(HEM)) {
+                laws.add(KeptAngle.of(piece, Names.HEM, edge.name()));
+            } else if (!edge.name().equals(Names.HEM)) {
                 laws.add(Law.keepsPlace(name, edge.name()));
             }
         }

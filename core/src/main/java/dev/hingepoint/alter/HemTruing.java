@@ -5,6 +5,7 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Redraw;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
 
@@ -30,13 +31,13 @@ final class HemTruing {
         Point foldCorner = oldFold.end().minus(oldFold.endTangent().times(higher));
         Path nowFold = now.from(fold, hem).reversed();
         Path newFold = Path.through(nowFold.start(), foldCorner);
-        Path newSide = now.from(SwayBack.SIDE_SEAM, hem)
+        Path newSide = now.from(Names.SIDE_SEAM, hem)
                 .reversed()
-                .withLength(before.edge(SwayBack.SIDE_SEAM).path().length());
+                .withLength(before.edge(Names.SIDE_SEAM).path().length());
 
         Vector square = square(now.from(hem, fold), newFold.endTangent());
-        Vector oldSideDown = before.from(SwayBack.SIDE_SEAM, hem).startTangent().negated();
-        double angle = oldSideDown.angleTo(before.from(hem, SwayBack.SIDE_SEAM).startTangent());
+        Vector oldSideDown = before.from(Names.SIDE_SEAM, hem).startTangent().negated();
+        double angle = oldSideDown.angleTo(before.from(hem, Names.SIDE_SEAM).startTangent());
         Vector intoSide = newSide.endTangent().turned(angle).negated();
 
         Point squareEnd = foldCorner.plus(square.times(SQUARE));
@@ -50,7 +51,7 @@ final class HemTruing {
         String caption = "True the hem: square to the fold, the side seam as long as it was";
         return Redraw.whole(caption, now, fold, hem, newFold.reversed())
                 .and(Redraw.whole(caption, now, hem, fold, newHem))
-                .and(Redraw.whole(caption, now, SwayBack.SIDE_SEAM, hem, newSide.reversed()));
+                .and(Redraw.whole(caption, now, Names.SIDE_SEAM, hem, newSide.reversed()));
     }
 
     /**

@@ -16,6 +16,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
@@ -36,7 +37,7 @@ import java.util.Optional;
  * text, ch. 17: an amount is divided by the number of seams.
  */
 final class HipBlend implements Alteration {
-    static final List<String> LEVELS = List.of("bust", "waist", "hip");
+    static final List<String> LEVELS = List.of(Names.BUST, Names.WAIST, Names.HIP);
     private static final int MOST_SIZES_APART = 2;
     private static final double STEEP = 20;
     private static final double STEEP_WITHIN = 200;
@@ -55,14 +56,14 @@ final class HipBlend implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         Map<String, Wanted> wanted = wanted(draft, options);
-        List<Piece> pieces = draft.piecesWithEdges(SideSeamBlend.SIDE_SEAM);
+        List<Piece> pieces = draft.piecesWithEdges(Names.SIDE_SEAM);
         if (pieces.isEmpty()) {
             throw new Refusal(
                     new Reason.Missing("hip blend needs pieces with a side seam", Where.UNKNOWN.size(draft.size())));
         }
         Map<String, SideSeamBlend> blends = new LinkedHashMap<>();
         pieces.forEach(piece -> blends.put(piece.name(), blend(draft, piece, wanted)));
-        List<Seam> armholeSeams = wanted.containsKey("bust") ? armholeSeams(draft, pieces, options) : List.of();
+        List<Seam> armholeSeams = wanted.containsKey(Names.BUST) ? armholeSeams(draft, pieces, options) : List.of();
         Map<String, Double> longer = sharedAtHem(draft, blends);
         Draft blended = draft;
         List<Step> steps = new ArrayList<>();
@@ -82,7 +83,7 @@ final class HipBlend implements Alteration {
         }
         for (Seam seam : armholeSeams) {
             Paper paper = UnderarmBlend.sleeve(
-                    draft, blended, seam, wanted.get("bust").size().orElseThrow());
+                    draft, blended, seam, wanted.get(Names.BUST).size().orElseThrow());
             blended = blended.with(paper.piece());
             steps.addAll(paper.steps());
         }
@@ -107,7 +108,7 @@ final class HipBlend implements Alteration {
         for (String level : LEVELS) {
             options.raw(level).ifPresent(value -> wanted.put(level, wanted(draft, options, level, value)));
         }
-        if (wanted.containsKey("bust") && wanted.get("bust").size().isEmpty()) {
+        if (wanted.containsKey(Names.BUST) && wanted.get(Names.BUST).size().isEmpty()) {
             throw options.refuse("the bust is blended to a size only, since the sleeve must have it too; "
                     + "for an amount choose the size by the upper bust, and alter with full bust");
         }
@@ -143,7 +144,7 @@ final class HipBlend implements Alteration {
                     + String.join(", ", draft.pattern().sizes())
                     + "), and an amount needs a sign and a unit, as in +40 mm");
         }
-        double edges = draft.piecesWithEdges(SideSeamBlend.SIDE_SEAM).stream()
+        double edges = draft.piecesWithEdges(Names.SIDE_SEAM).stream()
                 .mapToInt(Piece::widths)
                 .sum();
         return new Wanted(Optional.empty(), Length.parse(text, Unit.MILLIMETRE).mm() / edges);
@@ -165,8 +166,8 @@ final class HipBlend implements Alteration {
         String first = wanted.keySet().iterator().next();
         List<Joint> joints = new ArrayList<>();
         // a blend at the bust takes all above it along; any other leaves the bust and what is above it
-        double atBust = wanted.containsKey("bust")
-                ? wanted.get("bust").line(draft, piece).width("bust") - piece.width("bust")
+        double atBust = wanted.containsKey(Names.BUST)
+                ? wanted.get(Names.BUST).line(draft, piece).width(Names.BUST) - piece.width(Names.BUST)
                 : 0;
         int start = Math.max(0, LEVELS.indexOf(first) - 1);
         joints.add(new Joint(LEVELS.get(start), piece, atBust));
@@ -207,7 +208,7 @@ final class HipBlend implements Alteration {
     }
 
     private static boolean isSide(EdgeRef edge, List<String> pieces) {
-        return edge.edge().equals(SideSeamBlend.SIDE_SEAM) && pieces.contains(edge.piece());
+        return edge.edge().equals(Names.SIDE_SEAM) && pieces.contains(edge.piece());
     }
 
     private static String caption(Piece piece, Map<String, Wanted> wanted) {
@@ -220,13 +221,14 @@ final class HipBlend implements Alteration {
     /** A notch on the side seam at each named level, where none is near. */
     private static Piece notched(Piece piece, Map<String, Wanted> wanted) {
         Piece notched = piece;
-        for (String level :
-                wanted.keySet().stream().filter(level -> !level.equals("bust")).toList()) {
+        for (String level : wanted.keySet().stream()
+                .filter(level -> !level.equals(Names.BUST))
+                .toList()) {
             Point end = notched.levelFrame(level).outerEnd();
             boolean isThere =
                     notched.marks(Notch.class).anyMatch(notch -> notch.at().isCloseTo(end, NOTCH));
             if (!isThere) {
-                Path side = notched.edge(SideSeamBlend.SIDE_SEAM).path();
+                Path side = notched.edge(Names.SIDE_SEAM).path();
                 Position at = side.nearest(end);
                 Vector inwards = notched.isClockwise()
                         ? side.tangent(at).right()

@@ -8,6 +8,7 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.pattern.DoublePointedDart;
 import dev.hingepoint.pattern.LevelFrame;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.Optional;
  * no source), then at the side seam, whose length stays.
  */
 final class KeptGirth {
-    static final List<String> LEVELS = List.of("waist", "hip");
+    static final List<String> LEVELS = List.of(Names.WAIST, Names.HIP);
     private static final double MOST_INTAKE = 35;
 
     private KeptGirth() {}
@@ -28,17 +29,17 @@ final class KeptGirth {
         if (kept.isEmpty()) {
             return paper;
         }
-        Paper inDart = kept.contains("waist") ? takenInDart(paper, spread) : paper;
-        double taken = paper.piece().hasLevel("waist")
-                ? paper.piece().width("waist") - inDart.piece().width("waist")
+        Paper inDart = kept.contains(Names.WAIST) ? takenInDart(paper, spread) : paper;
+        double taken = paper.piece().hasLevel(Names.WAIST)
+                ? paper.piece().width(Names.WAIST) - inDart.piece().width(Names.WAIST)
                 : 0;
         Piece piece = inDart.piece();
         List<Joint> joints = new ArrayList<>();
-        joints.add(new Joint(kept.contains("waist") ? "bust" : "waist", piece, 0));
-        if (kept.contains("waist")) {
-            joints.add(new Joint("waist", piece, taken - spread));
+        joints.add(new Joint(kept.contains(Names.WAIST) ? "bust" : Names.WAIST, piece, 0));
+        if (kept.contains(Names.WAIST)) {
+            joints.add(new Joint(Names.WAIST, piece, taken - spread));
         }
-        joints.add(new Joint("hip", piece, kept.contains("hip") ? -spread : 0));
+        joints.add(new Joint(Names.HIP, piece, kept.contains(Names.HIP) ? -spread : 0));
         SideSeamBlend blend = new SideSeamBlend(piece, joints);
         String caption = "Take back " + Reason.millimetres(spread) + " at the " + String.join(" and ", kept)
                 + ": the side seam keeps its length";
@@ -47,7 +48,7 @@ final class KeptGirth {
 
     private static Paper takenInDart(Paper paper, double amount) {
         Piece piece = paper.piece();
-        LevelFrame waist = piece.levelFrame("waist");
+        LevelFrame waist = piece.levelFrame(Names.WAIST);
         Optional<DoublePointedDart> found = piece.marks(DoublePointedDart.class)
                 .filter(dart -> waist.intakeOf(dart) > 0)
                 .findFirst();

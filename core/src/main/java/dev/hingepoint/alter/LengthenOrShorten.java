@@ -9,6 +9,7 @@ import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
@@ -152,8 +153,7 @@ final class LengthenOrShorten implements Alteration {
         }
         List<Piece> drawn = candidates.stream()
                 .filter(piece -> piece.find(DrawnLine.class, place).isPresent())
-                .filter(piece ->
-                        options.has("piece") || piece.centre().isPresent() || piece.hasEdge(SideSeamBlend.SIDE_SEAM))
+                .filter(piece -> options.has("piece") || piece.centre().isPresent() || piece.hasEdge(Names.SIDE_SEAM))
                 .toList();
         return required(drawn, draft, options).stream()
                 .map(piece -> LengthLine.atDrawn(piece, theLine(piece, place)))

@@ -17,6 +17,7 @@ import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.MarkedPoint;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
 import java.util.ArrayList;
@@ -46,7 +47,6 @@ final class MoveApex implements Alteration {
     private static final double SHORTEST = 20;
 
     private static final double FAIR_OVER = 60;
-    private static final String BUST = "bust";
 
     /** The bust level runs through the apex, give or take so many mm. */
     private static final double AT_APEX = 15;
@@ -96,7 +96,7 @@ final class MoveApex implements Alteration {
 
     private static Piece piece(Draft draft) {
         return draft.pieces().stream()
-                .filter(piece -> piece.find(MarkedPoint.class, BustLines.APEX).isPresent())
+                .filter(piece -> piece.find(MarkedPoint.class, Names.BUST_APEX).isPresent())
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
                         "move apex needs a piece with the point 'bust apex'", Where.UNKNOWN.size(draft.size()))));
@@ -109,30 +109,30 @@ final class MoveApex implements Alteration {
         amounts.put("out", out);
         List<DartIntake> darts = piece.marks(EdgeDart.class)
                 .map(dart -> DartIntake.of(piece, dart, OptionalDouble.empty()))
-                .filter(dart -> dart.apex().equals(piece.point(BustLines.APEX)))
+                .filter(dart -> dart.apex().equals(piece.point(Names.BUST_APEX)))
                 .toList();
         return Faired.untilLawsHold(draft, FAIR_OVER, reach -> {
             Paper paper = Paper.of(piece).marked(withApex(piece, shift, down, out));
             for (DartIntake dart : darts) {
-                boolean slides = down != 0 && !legsStay && dart.edge().equals(BustLines.SIDE_SEAM);
+                boolean slides = down != 0 && !legsStay && dart.edge().equals(Names.SIDE_SEAM);
                 paper = follow(paper, dart, shift, slides ? down : 0, reach);
             }
-            Piece marked = withBustLevel(notched(piece, paper.piece(), darts), piece.point(BustLines.APEX), down);
+            Piece marked = withBustLevel(notched(piece, paper.piece(), darts), piece.point(Names.BUST_APEX), down);
             return Altered.of(draft, paper.marked(marked), amounts).withLaws(laws(draft, piece, shift, darts));
         });
     }
 
     /** The bust level drawn through the new apex, where it ran through the old one. */
     private static Piece withBustLevel(Piece piece, Point apex, double down) {
-        boolean ranThrough = piece.find(Level.class, BUST)
+        boolean ranThrough = piece.find(Level.class, Names.BUST)
                 .filter(level -> level.path().distanceTo(apex) <= AT_APEX)
                 .isPresent();
-        if (down == 0 || !ranThrough || !piece.hasEdge(BustLines.SIDE_SEAM)) {
+        if (down == 0 || !ranThrough || !piece.hasEdge(Names.SIDE_SEAM)) {
             return piece;
         }
         String centre = piece.centre().orElseThrow().name();
-        Line level = piece.levelFrame(BUST).across(centre, BustLines.SIDE_SEAM, -down);
-        return piece.withMark(new Level(BUST, Path.of(level)));
+        Line level = piece.levelFrame(Names.BUST).across(centre, Names.SIDE_SEAM, -down);
+        return piece.withMark(new Level(Names.BUST, Path.of(level)));
     }
 
     /** Every notch but those of the darts themselves as far along its seam, as sewn, as it was. */
@@ -150,7 +150,7 @@ final class MoveApex implements Alteration {
     /** Across the grain, away from the centre line. */
     private static Vector outwards(Piece piece) {
         Vector square = piece.grain().down().left();
-        Point apex = piece.point(BustLines.APEX);
+        Point apex = piece.point(Names.BUST_APEX);
         Path centre = piece.centre()
                 .orElseThrow(() -> new Refusal(
                         new Reason.Missing("move apex needs a centre line to tell in from out", piece.where())))
@@ -160,10 +160,10 @@ final class MoveApex implements Alteration {
 
     /** The apex mark moved, and the waist darts under it. */
     private static Piece withApex(Piece piece, Vector shift, double down, double out) {
-        Point apex = piece.point(BustLines.APEX);
+        Point apex = piece.point(Names.BUST_APEX);
         Vector outwards = outwards(piece);
         Piece moved = piece.withMarksChanged(
-                mark -> mark instanceof MarkedPoint point && point.name().equals(BustLines.APEX)
+                mark -> mark instanceof MarkedPoint point && point.name().equals(Names.BUST_APEX)
                         ? mark.moved(Motion.shift(shift))
                         : mark);
         for (DoublePointedDart dart : piece.marks(DoublePointedDart.class).toList()) {
@@ -235,15 +235,15 @@ final class MoveApex implements Alteration {
             boolean hasDart = darts.stream().anyMatch(dart -> dart.edge().equals(edge));
             laws.add(hasDart ? Law.keepsLength(name, edge, 0.3) : Law.keepsPlace(name, edge));
         });
-        Point apex = piece.point(BustLines.APEX).plus(shift);
+        Point apex = piece.point(Names.BUST_APEX).plus(shift);
         laws.add(new Law(
                 "moves the bust apex",
-                piece.where().mark(BustLines.APEX),
+                piece.where().mark(Names.BUST_APEX),
                 (before, after) -> 0,
-                (before, after) -> after.piece(name).point(BustLines.APEX).distanceTo(apex),
+                (before, after) -> after.piece(name).point(Names.BUST_APEX).distanceTo(apex),
                 0.001));
         // a dart that a level crosses takes out there what its tip's place asks for
-        Stream.of("waist", "hip")
+        Stream.of(Names.WAIST, Names.HIP)
                 .filter(piece::hasLevel)
                 .filter(level -> piece.marks(EdgeDart.class)
                         .allMatch(dart -> piece.levelFrame(level).intakeOf(dart) == 0))

@@ -10,6 +10,7 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
@@ -34,7 +35,7 @@ record NeckDart(double intake, Point blade) {
             return paper;
         }
         Piece piece = paper.piece();
-        Path neckline = piece.edge(Bodice.NECKLINE).path();
+        Path neckline = piece.edge(Names.NECKLINE).path();
         double from = (neckline.length() - intake) / 2;
         Spot one = spot(neckline, from);
         Spot other = spot(neckline, from + intake);
@@ -49,7 +50,7 @@ record NeckDart(double intake, Point blade) {
         if (length < SHORTEST) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "there is no room for a neck dart above the slash; use neck: ease, or a lower level",
-                    piece.where().edge(Bodice.NECKLINE)));
+                    piece.where().edge(Names.NECKLINE)));
         }
         Point tip = middle.plus(inwards.times(length));
         String name = IntStream.iterate(1, number -> number + 1)
@@ -65,7 +66,7 @@ record NeckDart(double intake, Point blade) {
 
     private static Spot spot(Path neckline, double along) {
         var position = neckline.positionAt(along);
-        return new Spot(Bodice.NECKLINE, position, neckline.at(position));
+        return new Spot(Names.NECKLINE, position, neckline.at(position));
     }
 
     private static Notch notch(String name, Point at, Point towards) {

@@ -16,6 +16,7 @@ import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.SewnEdge;
 import java.util.ArrayList;
@@ -32,8 +33,6 @@ import java.util.stream.Stream;
  * @param drawn the course that was drawn for it, from the centre line; empty for its old self, scaled
  */
 record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
-    static final String NECKLINE = "neckline";
-    static final String SHOULDER = "shoulder";
 
     /** A curve that is flatter in mm has no shape left. */
     private static final double FLATTEST = 5;
@@ -50,11 +49,11 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
     }
 
     private Path old() {
-        return piece.from(NECKLINE, centre());
+        return piece.from(Names.NECKLINE, centre());
     }
 
     private Path along(String edge) {
-        return piece.from(edge, NECKLINE);
+        return piece.from(edge, Names.NECKLINE);
     }
 
     /** Where a neighbour of the neckline begins, once it is so many mm shorter. */
@@ -66,7 +65,7 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
     /** How far in mm the neckline's shoulder end lies above its centre end, along the centre line. */
     private double depth(double toLower, double toWiden) {
         return start(centre(), toLower)
-                .minus(start(SHOULDER, toWiden))
+                .minus(start(Names.SHOULDER, toWiden))
                 .dot(along(centre()).startTangent());
     }
 
@@ -91,7 +90,7 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
 
     /** How much of the shoulder in mm is there to be cut off: not past a dart. */
     private double toDart() {
-        Path path = along(SHOULDER);
+        Path path = along(Names.SHOULDER);
         double toDart = piece.marks(EdgeDart.class)
                 .filter(dart -> SewnEdge.isOn(path, dart))
                 .flatMap(dart -> Stream.of(dart.mouthStart(), dart.mouthEnd()))
@@ -124,7 +123,7 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
                                     ? ": between the shoulder's new end and the " + centre()
                                             + " no curve would be left, unless it is lower there too"
                                     : ""),
-                    SHOULDER,
+                    Names.SHOULDER,
                     widen,
                     shoulderRoom()));
         }
@@ -141,15 +140,15 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
                 : "Redraw the neckline "
                         + Stream.of(
                                         told(lower, "lower", "higher", centre()),
-                                        told(widen, "wider", "narrower", SHOULDER))
+                                        told(widen, "wider", "narrower", Names.SHOULDER))
                                 .flatMap(Optional::stream)
                                 .collect(Collectors.joining(" and "));
-        Redraw redraw = Redraw.whole(caption, piece, NECKLINE, centre(), course());
+        Redraw redraw = Redraw.whole(caption, piece, Names.NECKLINE, centre(), course());
         if (lower != 0) {
-            redraw = redraw.and(Redraw.runOn(caption, piece, centre(), NECKLINE, -lower));
+            redraw = redraw.and(Redraw.runOn(caption, piece, centre(), Names.NECKLINE, -lower));
         }
         if (widen != 0) {
-            redraw = redraw.and(Redraw.runOn(caption, piece, SHOULDER, NECKLINE, -widen));
+            redraw = redraw.and(Redraw.runOn(caption, piece, Names.SHOULDER, Names.NECKLINE, -widen));
         }
         Paper paper = Paper.of(piece).then(redraw);
         return paper.marked(paper.piece().withMarks(onPaper(paper.piece())));
@@ -171,7 +170,7 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
 
     private Path course() {
         Point from = start(centre(), lower);
-        Point to = start(SHOULDER, widen);
+        Point to = start(Names.SHOULDER, widen);
         return drawn.map(path -> path.withStart(from).withEnd(to)).orElseGet(() -> scaled(from, to));
     }
 
@@ -194,7 +193,7 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
             return scaled;
         }
         // the last handle is scaled by the depth, so that the curve stays as hollow as it was
-        double turn = along(SHOULDER).startTangent().angleTo(shoulder().startTangent());
+        double turn = along(Names.SHOULDER).startTangent().angleTo(shoulder().startTangent());
         double deeper = isLevel ? 1 : is.dot(down) / was.dot(down);
         return scaled.withEndHandle(
                 last.end().minus(last.endHandle()).turned(turn).times(deeper));
@@ -206,7 +205,9 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
     }
 
     private Path shoulder() {
-        return widen > 0 ? along(SHOULDER).part(widen, along(SHOULDER).length()) : along(SHOULDER);
+        return widen > 0
+                ? along(Names.SHOULDER).part(widen, along(Names.SHOULDER).length())
+                : along(Names.SHOULDER);
     }
 
     List<Law> laws() {
@@ -215,17 +216,17 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
         for (Edge edge : piece.edges()) {
             if (edge.name().equals(centre())) {
                 laws.add(Law.changesLength(name, edge.name(), -lower, Tolerance.COINCIDENT));
-            } else if (edge.name().equals(SHOULDER)) {
+            } else if (edge.name().equals(Names.SHOULDER)) {
                 laws.add(Law.changesLength(name, edge.name(), -widen, Tolerance.COINCIDENT));
-            } else if (!edge.name().equals(NECKLINE)) {
+            } else if (!edge.name().equals(Names.NECKLINE)) {
                 laws.add(Law.keepsPlace(name, edge.name()));
             }
         }
         piece.marks(Level.class).forEach(level -> laws.add(Law.keepsWidth(name, level.name(), Tolerance.COINCIDENT)));
         if (drawn.isEmpty()) {
-            laws.add(KeptAngle.of(piece, NECKLINE, centre()));
+            laws.add(KeptAngle.of(piece, Names.NECKLINE, centre()));
             if (isCurve()) {
-                laws.add(KeptAngle.of(piece, NECKLINE, SHOULDER));
+                laws.add(KeptAngle.of(piece, Names.NECKLINE, Names.SHOULDER));
             }
         }
         return laws;

@@ -1,7 +1,7 @@
 package dev.hingepoint.alter;
 
-import static dev.hingepoint.alter.NeckEdge.NECKLINE;
-import static dev.hingepoint.alter.NeckEdge.SHOULDER;
+import static dev.hingepoint.pattern.Names.NECKLINE;
+import static dev.hingepoint.pattern.Names.SHOULDER;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
@@ -19,6 +19,7 @@ import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
@@ -114,7 +115,7 @@ final class Neckline implements Alteration {
     }
 
     private static boolean isBack(Piece piece) {
-        return piece.hasEdge("centre back");
+        return piece.hasEdge(Names.CENTRE_BACK);
     }
 
     private static List<NeckEdge> scaled(List<Piece> pieces, Options options) {

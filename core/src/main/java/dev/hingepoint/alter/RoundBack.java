@@ -14,6 +14,7 @@ import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import dev.hingepoint.pattern.Spot;
@@ -35,7 +36,6 @@ import java.util.Optional;
  * NeckDart dart} ({@code neck: dart}), which can be moved into the shoulder, or is eased in ({@code neck: ease}).
  */
 final class RoundBack implements Alteration {
-    private static final String CENTRE_BACK = "centre back";
     private static final double USUAL_LEAST = 5;
     private static final double USUAL_MOST = 25;
     private static final double FAIR_OVER = 60;
@@ -59,7 +59,7 @@ final class RoundBack implements Alteration {
         double by = options.positive("by", "by: 12 mm", "order sway back, which takes length out of the centre back");
         Optional<String> level = options.text("at");
         Piece back = back(draft, level);
-        boolean isFold = back.edge(CENTRE_BACK).kind() == Edge.Kind.FOLD;
+        boolean isFold = back.edge(Names.CENTRE_BACK).kind() == Edge.Kind.FOLD;
         Optional<String> neck = options.choice("neck", "dart", "ease");
         if (neck.isPresent() && !isFold) {
             throw options.refuse("the centre back of the " + back.name()
@@ -75,8 +75,8 @@ final class RoundBack implements Alteration {
     }
 
     private static Piece back(Draft draft, Optional<String> level) {
-        List<Piece> backs =
-                draft.piecesWithEdges(CENTRE_BACK, Bodice.NECKLINE, Bodice.SHOULDER, Bodice.ARMHOLE, Bodice.SIDE_SEAM);
+        List<Piece> backs = draft.piecesWithEdges(
+                Names.CENTRE_BACK, Names.NECKLINE, Names.SHOULDER, Names.ARMHOLE, Names.SIDE_SEAM);
         if (backs.isEmpty()) {
             throw new Refusal(new Reason.Missing(
                     "round back needs a piece with the edges centre back, neckline, shoulder, armhole and side seam",
@@ -101,14 +101,14 @@ final class RoundBack implements Alteration {
             this.back = back;
             this.level = level;
             this.by = by;
-            this.slash = level.map(name -> back.levelFrame(name).across(CENTRE_BACK, Bodice.ARMHOLE, 0))
+            this.slash = level.map(name -> back.levelFrame(name).across(Names.CENTRE_BACK, Names.ARMHOLE, 0))
                     .orElseGet(() -> halfWay(back));
-            Path centreBack = back.downwards(CENTRE_BACK);
+            Path centreBack = back.downwards(Names.CENTRE_BACK);
             double along = centreBack.distanceAlong(centreBack.nearest(slash.start()));
             if (along <= by / 2 || along + by / 2 >= centreBack.length()) {
                 throw new Refusal(Reason.BeyondLimit.of(
                         "the slash lies too near to the end of centre back",
-                        back.where().edge(CENTRE_BACK)));
+                        back.where().edge(Names.CENTRE_BACK)));
             }
             Point hinge = slash.end();
             this.turn = Motion.turn(
@@ -119,10 +119,10 @@ final class RoundBack implements Alteration {
 
         /** Level, half way in depth between nape and underarm. */
         private static Line halfWay(Piece back) {
-            Point nape = back.from(CENTRE_BACK, Bodice.NECKLINE).start();
-            Point underarm = back.from(Bodice.ARMHOLE, Bodice.SIDE_SEAM).start();
+            Point nape = back.from(Names.CENTRE_BACK, Names.NECKLINE).start();
+            Point underarm = back.from(Names.ARMHOLE, Names.SIDE_SEAM).start();
             Point middle = nape.midpoint(underarm);
-            return new Line(meeting(back, CENTRE_BACK, middle), meeting(back, Bodice.ARMHOLE, middle));
+            return new Line(meeting(back, Names.CENTRE_BACK, middle), meeting(back, Names.ARMHOLE, middle));
         }
 
         private static Point meeting(Piece back, String edge, Point level) {
@@ -141,16 +141,16 @@ final class RoundBack implements Alteration {
                     + Reason.millimetres(by) + " at centre back, to nothing at the armhole";
             Paper cut = Paper.of(back)
                     .then(Cut.along(caption, Path.of(slash))
-                            .moving(Place.corner(Bodice.SHOULDER, Bodice.NECKLINE), turn)
-                            .withGrainOn(Place.corner(Bodice.SIDE_SEAM, Bodice.ARMHOLE)));
+                            .moving(Place.corner(Names.SHOULDER, Names.NECKLINE), turn)
+                            .withGrainOn(Place.corner(Names.SIDE_SEAM, Names.ARMHOLE)));
             return isFold ? onFold(cut, asEase) : onSeam(cut);
         }
 
         private Altered onSeam(Paper cut) {
             return Faired.untilLawsHold(draft, FAIR_OVER, reach -> {
                 Piece piece = cut.piece();
-                Spot one = piece.nearest(piece.edge(CENTRE_BACK), slash.start());
-                Spot other = piece.nearest(piece.edge(CENTRE_BACK), turn.of(slash.start()));
+                Spot one = piece.nearest(piece.edge(Names.CENTRE_BACK), slash.start());
+                Spot other = piece.nearest(piece.edge(Names.CENTRE_BACK), turn.of(slash.start()));
                 boolean inOrder = one.position().compareTo(other.position()) <= 0;
                 Paper shaped = cut.then(Redraw.bridged(
                         "Draw centre back fair, in the shape of the back",
@@ -164,13 +164,13 @@ final class RoundBack implements Alteration {
 
         private Altered onFold(Paper cut, boolean asEase) {
             Paper straight = straightened(cut);
-            double gained = straight.piece().sewnLength(Bodice.NECKLINE) - back.sewnLength(Bodice.NECKLINE);
+            double gained = straight.piece().sewnLength(Names.NECKLINE) - back.sewnLength(Names.NECKLINE);
             if (asEase) {
                 if (gained > MOST_EASE) {
                     throw new Refusal(Reason.BeyondLimit.of(
                             "the neckline would have " + Reason.millimetres(gained) + " to ease in, and takes "
                                     + Reason.millimetres(MOST_EASE) + "; use neck: dart",
-                            back.where().edge(Bodice.NECKLINE)));
+                            back.where().edge(Names.NECKLINE)));
                 }
                 return Faired.untilLawsHold(draft, FAIR_OVER, reach -> done(withFairArmhole(straight, reach), gained))
                         .withNote("the neckline has " + Reason.millimetres(gained)
@@ -187,25 +187,25 @@ final class RoundBack implements Alteration {
         /** The fold straight up to its new nape, the neckline square to it again. */
         private Paper straightened(Paper cut) {
             Piece piece = cut.piece();
-            String hem = back.below(CENTRE_BACK).name();
-            Path fold = back.from(CENTRE_BACK, hem);
+            String hem = back.below(Names.CENTRE_BACK).name();
+            Path fold = back.from(Names.CENTRE_BACK, hem);
             Point nape = fold.end().plus(fold.endTangent().times(by));
-            Path neckline = piece.from(Bodice.NECKLINE, CENTRE_BACK);
-            Vector square = back.from(Bodice.NECKLINE, CENTRE_BACK).startTangent();
+            Path neckline = piece.from(Names.NECKLINE, Names.CENTRE_BACK);
+            Vector square = back.from(Names.NECKLINE, Names.CENTRE_BACK).startTangent();
             Path newNeckline = Bodice.turnedAtShoulder(
-                            Bodice.ARMHOLE,
+                            Names.ARMHOLE,
                             neckline.givingWay(nape.minus(neckline.start())).reversed(),
                             square.negated())
                     .withEnd(nape)
                     .reversed();
             String caption = "Draw the fold straight up to the nape; the neckline gains what it leans by";
-            return cut.then(Redraw.whole(caption, piece, CENTRE_BACK, hem, Path.through(fold.start(), nape))
-                    .and(Redraw.whole(caption, piece, Bodice.NECKLINE, CENTRE_BACK, newNeckline)));
+            return cut.then(Redraw.whole(caption, piece, Names.CENTRE_BACK, hem, Path.through(fold.start(), nape))
+                    .and(Redraw.whole(caption, piece, Names.NECKLINE, Names.CENTRE_BACK, newNeckline)));
         }
 
         private Paper withFairArmhole(Paper paper, double reach) {
             Piece piece = paper.piece();
-            Spot hinge = piece.nearest(piece.edge(Bodice.ARMHOLE), slash.end());
+            Spot hinge = piece.nearest(piece.edge(Names.ARMHOLE), slash.end());
             return paper.then(
                     Redraw.faired("Fair the armhole", piece, hinge, Math.min(reach, Redraw.reach(piece, hinge))));
         }
@@ -221,13 +221,13 @@ final class RoundBack implements Alteration {
             List<Law> laws = new ArrayList<>(Bodice.staying(
                     draft,
                     List.of(back),
-                    Bodice.SIDE_SEAM,
-                    back.below(CENTRE_BACK).name()));
+                    Names.SIDE_SEAM,
+                    back.below(Names.CENTRE_BACK).name()));
             String name = back.name();
-            laws.add(Law.changesLength(name, CENTRE_BACK, by, 0.3));
-            laws.add(Law.keepsLength(name, Bodice.ARMHOLE, 0.3));
-            laws.add(Law.keepsLength(name, Bodice.SHOULDER, 0.1));
-            laws.add(Law.changesLength(name, Bodice.NECKLINE, necklineGains, 0.1));
+            laws.add(Law.changesLength(name, Names.CENTRE_BACK, by, 0.3));
+            laws.add(Law.keepsLength(name, Names.ARMHOLE, 0.3));
+            laws.add(Law.keepsLength(name, Names.SHOULDER, 0.1));
+            laws.add(Law.changesLength(name, Names.NECKLINE, necklineGains, 0.1));
             Bodice.levelsOnSideSeam(back).forEach(below -> laws.add(Law.keepsWidth(name, below, 0.01)));
             return laws;
         }

@@ -13,6 +13,7 @@ import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -100,7 +101,7 @@ final class ShoulderSlope implements Alteration {
         if (!isSquare && by > room) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "the underarm would come too near to what is drawn below it on the side seam",
-                    piece.where().edge(Bodice.SIDE_SEAM),
+                    piece.where().edge(Names.SIDE_SEAM),
                     by,
                     room));
         }
@@ -123,7 +124,7 @@ final class ShoulderSlope implements Alteration {
     }
 
     private double shoulderGrowth(Piece piece, double by) {
-        Path shoulder = piece.from(Bodice.SHOULDER, Bodice.NECKLINE);
+        Path shoulder = piece.from(Names.SHOULDER, Names.NECKLINE);
         return shoulder.moved(turn(shoulder, rise(piece, by))).length() - shoulder.length();
     }
 
@@ -138,7 +139,7 @@ final class ShoulderSlope implements Alteration {
 
     /** The upper end of the side seam, from the new underarm to where it is as it was. */
     private static Path sideSeam(Piece piece, Vector rise) {
-        return piece.from(Bodice.SIDE_SEAM, Bodice.ARMHOLE)
+        return piece.from(Names.SIDE_SEAM, Names.ARMHOLE)
                 .part(0, Bodice.wayOfSideSeam(piece))
                 .givingWay(rise);
     }
@@ -147,38 +148,38 @@ final class ShoulderSlope implements Alteration {
         String caption = (isSquare ? "Raise" : "Lower") + " the tip of the shoulder by " + Reason.millimetres(by)
                 + ", and the whole armhole with it; the side seam follows at the underarm";
         Vector rise = rise(piece, by);
-        Path shoulder = piece.from(Bodice.SHOULDER, Bodice.NECKLINE);
+        Path shoulder = piece.from(Names.SHOULDER, Names.NECKLINE);
         Vector sliding =
-                piece.from(Bodice.SIDE_SEAM, Bodice.ARMHOLE).startTangent().times(underarm);
+                piece.from(Names.SIDE_SEAM, Names.ARMHOLE).startTangent().times(underarm);
         Vector drawnIn = drawnIn(piece, rise, sliding, tip);
         Motion turn = turn(shoulder, rise.plus(drawnIn));
-        Path neckline = piece.from(Bodice.NECKLINE, Bodice.SHOULDER).reversed();
+        Path neckline = piece.from(Names.NECKLINE, Names.SHOULDER).reversed();
         Path newShoulder = shoulder.moved(turn)
                 .withStart(shoulder.start())
                 .withEnd(shoulder.end().plus(rise).plus(drawnIn));
         Paper paper = Paper.of(piece)
-                .then(Redraw.whole(caption, piece, Bodice.SHOULDER, Bodice.NECKLINE, newShoulder)
+                .then(Redraw.whole(caption, piece, Names.SHOULDER, Names.NECKLINE, newShoulder)
                         .and(Redraw.whole(
                                 caption,
                                 piece,
-                                Bodice.NECKLINE,
-                                Bodice.SHOULDER,
-                                turnedWithShoulder(Bodice.NECKLINE, neckline, turn)
+                                Names.NECKLINE,
+                                Names.SHOULDER,
+                                turnedWithShoulder(Names.NECKLINE, neckline, turn)
                                         .reversed()))
                         .and(Redraw.whole(
                                 caption,
                                 piece,
-                                Bodice.ARMHOLE,
-                                Bodice.SIDE_SEAM,
-                                turnedWithShoulder(Bodice.ARMHOLE, armhole(piece, rise, sliding, drawnIn), turn)))
+                                Names.ARMHOLE,
+                                Names.SIDE_SEAM,
+                                turnedWithShoulder(Names.ARMHOLE, armhole(piece, rise, sliding, drawnIn), turn)))
                         .and(Redraw.end(
                                 caption,
                                 piece,
-                                Bodice.SIDE_SEAM,
-                                Bodice.ARMHOLE,
+                                Names.SIDE_SEAM,
+                                Names.ARMHOLE,
                                 Bodice.wayOfSideSeam(piece),
                                 sideSeam(piece, rise.plus(sliding)))));
-        return paper.marked(Bodice.withDarts(piece, paper.piece(), Bodice.SHOULDER));
+        return paper.marked(Bodice.withDarts(piece, paper.piece(), Names.SHOULDER));
     }
 
     /** The tip's step back along the shoulder, by so many mm of its length, and up or down by what the armhole needs to keep its own. */
@@ -186,14 +187,14 @@ final class ShoulderSlope implements Alteration {
         if (Math.abs(by) <= Tolerance.COINCIDENT) {
             return Vector.ZERO;
         }
-        Path shoulder = piece.from(Bodice.SHOULDER, Bodice.NECKLINE);
-        Path armhole = piece.from(Bodice.ARMHOLE, Bodice.SHOULDER);
+        Path shoulder = piece.from(Names.SHOULDER, Names.NECKLINE);
+        Path armhole = piece.from(Names.ARMHOLE, Names.SHOULDER);
         double wanted = shoulder.moved(turn(shoulder, rise)).length() - by;
         Vector step = Vector.ZERO;
         for (int round = 0; round < ROUNDS; round++) {
             Motion turn = turn(shoulder, rise.plus(step));
             double shorter = wanted - shoulder.moved(turn).length();
-            double longer = turnedWithShoulder(Bodice.ARMHOLE, armhole(piece, Vector.ZERO, underarm, step), turn)
+            double longer = turnedWithShoulder(Names.ARMHOLE, armhole(piece, Vector.ZERO, underarm, step), turn)
                             .length()
                     - armhole.length();
             step = step.plus(turn.of(shoulder.endTangent()).unit().times(shorter))
@@ -204,7 +205,7 @@ final class ShoulderSlope implements Alteration {
 
     /** From its underarm, which slides along the side seam, to the tip, which slides along the shoulder. */
     private static Path armhole(Piece piece, Vector rise, Vector underarm, Vector tip) {
-        Path raised = piece.from(Bodice.ARMHOLE, Bodice.SIDE_SEAM).moved(Motion.shift(rise));
+        Path raised = piece.from(Names.ARMHOLE, Names.SIDE_SEAM).moved(Motion.shift(rise));
         Vector outwards = Bodice.outwards(piece);
         Path toTip = Bodice.withEndMoved(raised, outwards, underarm);
         return Bodice.withEndMoved(toTip.reversed(), outwards, tip).reversed();
@@ -216,13 +217,13 @@ final class ShoulderSlope implements Alteration {
     }
 
     private List<Law> laws(Draft draft, List<Piece> pieces, double by) {
-        List<Law> laws = Bodice.staying(draft, pieces, "centre front", "centre back", "hem");
+        List<Law> laws = Bodice.staying(draft, pieces, Names.CENTRE_FRONT, Names.CENTRE_BACK, "hem");
         for (Piece piece : pieces) {
             String name = piece.name();
-            laws.add(Bodice.keepsShape(name, Bodice.NECKLINE, "", Motion.STAY, 0.5));
-            laws.add(Law.keepsLength(name, Bodice.NECKLINE, 0.3));
-            laws.add(Bodice.keepsShape(name, Bodice.ARMHOLE, ", moved", Motion.shift(rise(piece, by)), SHAPE));
-            laws.add(Law.keepsLength(name, Bodice.ARMHOLE, 0.3));
+            laws.add(Bodice.keepsShape(name, Names.NECKLINE, "", Motion.STAY, 0.5));
+            laws.add(Law.keepsLength(name, Names.NECKLINE, 0.3));
+            laws.add(Bodice.keepsShape(name, Names.ARMHOLE, ", moved", Motion.shift(rise(piece, by)), SHAPE));
+            laws.add(Law.keepsLength(name, Names.ARMHOLE, 0.3));
             piece.marks(Level.class)
                     .filter(level -> below(piece, level))
                     .forEach(level -> laws.add(Law.keepsWidth(name, level.name(), 0.1)));
@@ -234,7 +235,7 @@ final class ShoulderSlope implements Alteration {
 
     /** Whether a level ends below the stretch of side seam that gives way. */
     private static boolean below(Piece piece, Level level) {
-        Path side = piece.from(Bodice.SIDE_SEAM, Bodice.ARMHOLE);
+        Path side = piece.from(Names.SIDE_SEAM, Names.ARMHOLE);
         Point end = piece.levelFrame(level.name()).outerEnd();
         return side.distanceAlong(side.nearest(end)) >= Bodice.wayOfSideSeam(piece) - Tolerance.COINCIDENT;
     }
@@ -242,7 +243,7 @@ final class ShoulderSlope implements Alteration {
     private Altered notes(Altered altered, Draft draft, List<Piece> pieces, double by) {
         Piece piece = pieces.get(0);
         double shoulder =
-                altered.draft().piece(piece.name()).sewnLength(Bodice.SHOULDER) - piece.sewnLength(Bodice.SHOULDER);
+                altered.draft().piece(piece.name()).sewnLength(Names.SHOULDER) - piece.sewnLength(Names.SHOULDER);
         Altered told = altered.withNote("the shoulder of the " + piece.name() + " is "
                 + Reason.millimetres(Math.abs(shoulder)) + (shoulder < 0 ? " shorter" : " longer")
                 + ", since its tip goes straight " + (isSquare ? "up" : "down") + "; "

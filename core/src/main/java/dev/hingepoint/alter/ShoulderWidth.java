@@ -10,6 +10,7 @@ import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,8 +76,8 @@ final class ShoulderWidth implements Alteration {
     }
 
     private Paper paper(Piece piece, double wider) {
-        Path shoulder = piece.from(Bodice.SHOULDER, Bodice.NECKLINE);
-        Path armhole = piece.from(Bodice.ARMHOLE, Bodice.SHOULDER);
+        Path shoulder = piece.from(Names.SHOULDER, Names.NECKLINE);
+        Path armhole = piece.from(Names.ARMHOLE, Names.SHOULDER);
         double scale = (shoulder.length() + wider) / shoulder.length();
         double up = -Math.signum(shoulder.endTangent().cross(piece.grain().down()));
         double turn = Bisection.largest(
@@ -90,15 +91,15 @@ final class ShoulderWidth implements Alteration {
 
         String caption = "Draw the shoulder " + Reason.millimetres(Math.abs(wider)) + (isBroad ? " longer" : " shorter")
                 + " from the neck; the armhole follows it, to nothing at the underarm, and keeps its length";
-        Path neckline = piece.from(Bodice.NECKLINE, Bodice.SHOULDER).reversed();
+        Path neckline = piece.from(Names.NECKLINE, Names.SHOULDER).reversed();
         Path newNeckline = Bodice.turnedAtShoulder(
-                Bodice.NECKLINE, neckline, neckline.endTangent().turned(motion.angle()));
+                Names.NECKLINE, neckline, neckline.endTangent().turned(motion.angle()));
         Path newShoulder = shoulder.moved(motion).withStart(shoulder.start()).withEnd(newArmhole.start());
         Paper paper = Paper.of(piece)
-                .then(Redraw.whole(caption, piece, Bodice.SHOULDER, Bodice.NECKLINE, newShoulder)
-                        .and(Redraw.whole(caption, piece, Bodice.ARMHOLE, Bodice.SHOULDER, newArmhole))
-                        .and(Redraw.whole(caption, piece, Bodice.NECKLINE, Bodice.SHOULDER, newNeckline.reversed())));
-        return paper.marked(Bodice.withDarts(piece, paper.piece(), Bodice.SHOULDER));
+                .then(Redraw.whole(caption, piece, Names.SHOULDER, Names.NECKLINE, newShoulder)
+                        .and(Redraw.whole(caption, piece, Names.ARMHOLE, Names.SHOULDER, newArmhole))
+                        .and(Redraw.whole(caption, piece, Names.NECKLINE, Names.SHOULDER, newNeckline.reversed())));
+        return paper.marked(Bodice.withDarts(piece, paper.piece(), Names.SHOULDER));
     }
 
     /** The shoulder's motion about its neck end: longer by a factor, and turned. */
@@ -115,18 +116,18 @@ final class ShoulderWidth implements Alteration {
         Point tip = armhole.start();
         Path followed = armhole.givingWay(shoulder.of(tip).minus(tip)).reversed();
         return Bodice.turnedAtShoulder(
-                        Bodice.ARMHOLE, followed, followed.endTangent().turned(shoulder.angle()))
+                        Names.ARMHOLE, followed, followed.endTangent().turned(shoulder.angle()))
                 .reversed();
     }
 
     private static List<Law> laws(Draft draft, List<Piece> pieces, double wider) {
-        List<Law> laws = Bodice.staying(draft, pieces, "centre front", "centre back", Bodice.SIDE_SEAM, "hem");
+        List<Law> laws = Bodice.staying(draft, pieces, Names.CENTRE_FRONT, Names.CENTRE_BACK, Names.SIDE_SEAM, "hem");
         for (Piece piece : pieces) {
             String name = piece.name();
-            laws.add(Law.changesLength(name, Bodice.SHOULDER, wider, 0.1));
-            laws.add(Law.keepsLength(name, Bodice.ARMHOLE, 0.1));
-            laws.add(Bodice.keepsShape(name, Bodice.NECKLINE, "", Motion.STAY, 0.5));
-            laws.add(Law.keepsLength(name, Bodice.NECKLINE, 0.3));
+            laws.add(Law.changesLength(name, Names.SHOULDER, wider, 0.1));
+            laws.add(Law.keepsLength(name, Names.ARMHOLE, 0.1));
+            laws.add(Bodice.keepsShape(name, Names.NECKLINE, "", Motion.STAY, 0.5));
+            laws.add(Law.keepsLength(name, Names.NECKLINE, 0.3));
             Bodice.levelsOnSideSeam(piece).forEach(level -> laws.add(Law.keepsWidth(name, level, 0.01)));
         }
         Bodice.shoulderSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));

@@ -11,6 +11,7 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.LevelFrame;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,6 @@ import java.util.List;
  * leaves the one line and meets the other smoothly and lies between them; for a constant gap it is A + gap smoothstep. Derived.
  */
 final class SideSeamBlend {
-    static final String SIDE_SEAM = "side seam";
 
     /** A hem runs square to the centre for this many mm. */
     private static final double SQUARE = 20;
@@ -75,19 +75,19 @@ final class SideSeamBlend {
 
     /** The line's own direction just below a joint. */
     private Vector ownTangentBelow(Piece line, int joint) {
-        Path down = line.downwards(SIDE_SEAM);
+        Path down = line.downwards(Names.SIDE_SEAM);
         double at = along(line, joint);
         return down.part(at, Math.min(down.length(), at + 1)).startTangent();
     }
 
     /** The line's stretch from joint i to the next. */
     private Path stretch(Piece line, int i) {
-        return line.downwards(SIDE_SEAM).part(along(line, i), along(line, i + 1));
+        return line.downwards(Names.SIDE_SEAM).part(along(line, i), along(line, i + 1));
     }
 
     /** How far down the line's side seam a joint lies, in mm; the first one below any dart's mouth that reaches past it. */
     private double along(Piece line, int joint) {
-        Path down = line.downwards(SIDE_SEAM);
+        Path down = line.downwards(Names.SIDE_SEAM);
         double level = down.distanceAlong(
                 down.nearest(line.levelFrame(joints.get(joint).level()).outerEnd()));
         if (joint > 0) {
@@ -96,7 +96,7 @@ final class SideSeamBlend {
         double next = down.distanceAlong(
                 down.nearest(line.levelFrame(joints.get(1).level()).outerEnd()));
         return line.marks(EdgeDart.class)
-                .filter(dart -> line.nearest(dart.mouthMiddle()).edge().equals(SIDE_SEAM))
+                .filter(dart -> line.nearest(dart.mouthMiddle()).edge().equals(Names.SIDE_SEAM))
                 .mapToDouble(dart -> Math.max(
                         down.distanceAlong(down.nearest(dart.mouthStart())),
                         down.distanceAlong(down.nearest(dart.mouthEnd()))))
@@ -106,7 +106,7 @@ final class SideSeamBlend {
     }
 
     private Point at(Piece line, int joint) {
-        return line.downwards(SIDE_SEAM).at(along(line, joint));
+        return line.downwards(Names.SIDE_SEAM).at(along(line, joint));
     }
 
     /** Where the seam is to lie at a joint. */
@@ -156,8 +156,8 @@ final class SideSeamBlend {
     private Path toHem() {
         int last = joints.size() - 1;
         Piece line = joints.get(last).line();
-        Path own = piece.downwards(SIDE_SEAM);
-        Path down = line.downwards(SIDE_SEAM);
+        Path own = piece.downwards(Names.SIDE_SEAM);
+        Path down = line.downwards(Names.SIDE_SEAM);
         double scale = depth(piece, last, at(piece, last), own.end()) / depth(line, last, at(line, last), down.end());
         return down.part(along(line, last), down.length()).moved(placed(last, scale));
     }
@@ -171,7 +171,7 @@ final class SideSeamBlend {
         int last = courses.size() - 1;
         courses.set(last, courses.get(last).withLength(courses.get(last).length() + longer));
         List<Redraw.Stretch> stretches = new ArrayList<>();
-        Path own = piece.downwards(SIDE_SEAM);
+        Path own = piece.downwards(Names.SIDE_SEAM);
         if (movedAbove() != 0) {
             Path above =
                     own.part(0, along(piece, 0)).moved(Motion.shift(outwards().times(movedAbove())));
@@ -185,18 +185,18 @@ final class SideSeamBlend {
     }
 
     private Redraw.Stretch stretch(double from, double to, Path downwards) {
-        Path drawn = piece.edge(SIDE_SEAM).path();
-        if (piece.downwards(SIDE_SEAM) == drawn) {
-            return new Redraw.Stretch(SIDE_SEAM, drawn.positionAt(from), drawn.positionAt(to), downwards);
+        Path drawn = piece.edge(Names.SIDE_SEAM).path();
+        if (piece.downwards(Names.SIDE_SEAM) == drawn) {
+            return new Redraw.Stretch(Names.SIDE_SEAM, drawn.positionAt(from), drawn.positionAt(to), downwards);
         }
         double length = drawn.length();
         return new Redraw.Stretch(
-                SIDE_SEAM, drawn.positionAt(length - to), drawn.positionAt(length - from), downwards.reversed());
+                Names.SIDE_SEAM, drawn.positionAt(length - to), drawn.positionAt(length - from), downwards.reversed());
     }
 
     private Redraw hem(String caption, Point corner) {
-        String hem = piece.below(SIDE_SEAM).name();
-        Path old = piece.from(hem, SIDE_SEAM).reversed();
+        String hem = piece.below(Names.SIDE_SEAM).name();
+        Path old = piece.from(hem, Names.SIDE_SEAM).reversed();
         Vector across = frame(piece, joints.size() - 1).outwards();
         double scale = corner.minus(old.start()).dot(across)
                 / old.end().minus(old.start()).dot(across);
@@ -205,7 +205,7 @@ final class SideSeamBlend {
             scaled = withCurvedEnd(scaled);
         }
         return Redraw.whole(
-                caption, piece, hem, SIDE_SEAM, scaled.withEnd(corner).reversed());
+                caption, piece, hem, Names.SIDE_SEAM, scaled.withEnd(corner).reversed());
     }
 
     /** The last part of a hem bends up or down to its corner; what lies within {@link #SQUARE} of the centre stays as it runs. */
@@ -220,7 +220,7 @@ final class SideSeamBlend {
 
     /** How much longer, in mm, the side seam gets. */
     double growth() {
-        double before = piece.downwards(SIDE_SEAM).length() - along(piece, 0);
+        double before = piece.downwards(Names.SIDE_SEAM).length() - along(piece, 0);
         return courses().stream().mapToDouble(Path::length).sum() - before;
     }
 }

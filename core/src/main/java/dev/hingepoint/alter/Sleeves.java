@@ -8,6 +8,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.List;
@@ -24,7 +25,7 @@ final class Sleeves {
      * @throws Refusal where there is none
      */
     static List<EdgeRef> caps(Draft draft, String alteration) {
-        List<EdgeRef> sewn = CapEase.seams(draft, draft.piecesWithEdges(Bodice.ARMHOLE)).stream()
+        List<EdgeRef> sewn = CapEase.seams(draft, draft.piecesWithEdges(Names.ARMHOLE)).stream()
                 .map(UnderarmBlend::cap)
                 .distinct()
                 .toList();

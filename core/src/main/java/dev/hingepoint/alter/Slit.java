@@ -12,6 +12,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
@@ -47,8 +48,8 @@ final class Slit {
             EdgeRef edge = new EdgeRef(piece.name(), seam);
             requireRoom(piece, edge, openings, mm);
             openings.removeIf(
-                    opening -> opening.edge().equals(edge) && opening.from().equals(HemLine.HEM));
-            openings.add(new Opening(edge, HemLine.HEM, new Length(mm)));
+                    opening -> opening.edge().equals(edge) && opening.from().equals(Names.HEM));
+            openings.add(new Opening(edge, Names.HEM, new Length(mm)));
             if (construction.allowances().of(piece, piece.edge(seam)).mm() < ALLOWANCE) {
                 construction = construction.withAllowance(edge, new Length(ALLOWANCE));
             }
@@ -62,8 +63,8 @@ final class Slit {
 
     /** Centre back where it is a seam, else the side seams. */
     private static String seam(List<Piece> pieces, Options options) {
-        String seam = options.choice("slit in", "centre back", "centre front", SideSeamBlend.SIDE_SEAM)
-                .orElseGet(() -> isSeam(pieces, "centre back") ? "centre back" : SideSeamBlend.SIDE_SEAM);
+        String seam = options.choice("slit in", "centre back", "centre front", Names.SIDE_SEAM)
+                .orElseGet(() -> isSeam(pieces, Names.CENTRE_BACK) ? "centre back" : Names.SIDE_SEAM);
         if (!isSeam(pieces, seam)) {
             throw options.refuse("a slit is a seam left open, and the " + seam
                     + " is none that runs to the hem; write slit in: with one that is");
@@ -81,7 +82,7 @@ final class Slit {
     private static void requireRoom(Piece piece, EdgeRef edge, List<Opening> openings, double mm) {
         double opened = openings.stream()
                 .filter(opening ->
-                        opening.edge().equals(edge) && !opening.from().equals(HemLine.HEM))
+                        opening.edge().equals(edge) && !opening.from().equals(Names.HEM))
                 .mapToDouble(opening -> opening.length().mm())
                 .sum();
         double most = piece.sewnLength(edge.edge()) - opened - LEAST_SEWN;
@@ -95,7 +96,7 @@ final class Slit {
     }
 
     private static Piece notched(Piece piece, String seam, double mm) {
-        Path up = piece.from(seam, HemLine.HEM);
+        Path up = piece.from(seam, Names.HEM);
         Position at = up.positionAt(mm);
         boolean isDrawnUp = up == piece.edge(seam).path();
         Vector inwards = piece.isClockwise() == isDrawnUp

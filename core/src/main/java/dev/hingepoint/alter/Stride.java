@@ -5,6 +5,7 @@ import dev.hingepoint.check.Measurements;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.List;
 import java.util.Optional;
@@ -31,12 +32,12 @@ final class Stride {
     /** How far in mm along the side seam the hem lies below the waist; empty where no piece draws both. */
     static OptionalDouble belowWaist(List<Piece> pieces) {
         return pieces.stream()
-                .filter(piece -> piece.hasEdge(SideSeamBlend.SIDE_SEAM) && piece.hasLevel("waist"))
+                .filter(piece -> piece.hasEdge(Names.SIDE_SEAM) && piece.hasLevel(Names.WAIST))
                 .mapToDouble(piece -> {
-                    Path side = piece.downwards(SideSeamBlend.SIDE_SEAM);
+                    Path side = piece.downwards(Names.SIDE_SEAM);
                     return side.length()
                             - side.distanceAlong(
-                                    side.nearest(piece.levelFrame("waist").outerEnd()));
+                                    side.nearest(piece.levelFrame(Names.WAIST).outerEnd()));
                 })
                 .min();
     }
@@ -59,7 +60,7 @@ final class Stride {
         double slit = below.isEmpty() ? 0 : WHOLE * Math.ceil(below.getAsDouble() * (1 - sweep / needed) / WHOLE);
         boolean isOpen = draft.openings().stream()
                 .anyMatch(opening ->
-                        opening.from().equals(HemLine.HEM) && opening.length().mm() >= slit);
+                        opening.from().equals(Names.HEM) && opening.length().mm() >= slit);
         if (sweep >= needed || isOpen) {
             return Optional.empty();
         }

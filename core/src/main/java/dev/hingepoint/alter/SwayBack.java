@@ -7,6 +7,7 @@ import dev.hingepoint.check.Law;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +25,6 @@ import java.util.stream.Stream;
  * <p>Amounts: 6 to 25 mm is usual (common practice), outside a note says so; a negative one is refused.
  */
 final class SwayBack implements Alteration {
-    static final String CENTRE_BACK = "centre back";
-    static final String SIDE_SEAM = "side seam";
     private static final double USUAL_LEAST = 6;
     private static final double USUAL_MOST = 25;
 
@@ -52,7 +51,7 @@ final class SwayBack implements Alteration {
                             + " takes nothing out; it must be more than 0 mm",
                     back.where()));
         }
-        boolean isFold = back.edge(CENTRE_BACK).kind() == Edge.Kind.FOLD;
+        boolean isFold = back.edge(Names.CENTRE_BACK).kind() == Edge.Kind.FOLD;
         boolean keepFold = options.flag("keep fold");
         String method = options.choice("method", "wedge", "shoulder").orElse(isFold ? "shoulder" : "wedge");
         if (method.equals("wedge") && isFold && !keepFold) {
@@ -77,7 +76,7 @@ final class SwayBack implements Alteration {
     }
 
     private static Piece back(Draft draft, String level) {
-        List<Piece> backs = draft.piecesWithEdges(CENTRE_BACK, SIDE_SEAM);
+        List<Piece> backs = draft.piecesWithEdges(Names.CENTRE_BACK, Names.SIDE_SEAM);
         if (backs.isEmpty()) {
             throw new Refusal(new Reason.Missing(
                     "sway back needs a piece with the edges centre back and side seam",

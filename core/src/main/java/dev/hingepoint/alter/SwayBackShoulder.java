@@ -14,6 +14,7 @@ import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -27,34 +28,28 @@ import java.util.Map;
  * lies that much lower, and keeps its length; the neckline is its old self, scaled across to the new neck end.
  */
 final class SwayBackShoulder {
-    private static final String NECKLINE = "neckline";
-    private static final String SHOULDER = "shoulder";
-    private static final String ARMHOLE = "armhole";
 
     private SwayBackShoulder() {}
 
     static Altered alter(Draft draft, Piece back, double wedge) {
-        Path shoulder = back.from(SHOULDER, ARMHOLE);
-        Path centreBack = back.from(SwayBack.CENTRE_BACK, NECKLINE);
+        Path shoulder = back.from(Names.SHOULDER, Names.ARMHOLE);
+        Path centreBack = back.from(Names.CENTRE_BACK, Names.NECKLINE);
         if (wedge >= centreBack.length()) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "centre back is not that long",
-                    back.where().edge(SwayBack.CENTRE_BACK),
-                    wedge,
-                    centreBack.length()));
+                    "centre back is not that long", back.where().edge(Names.CENTRE_BACK), wedge, centreBack.length()));
         }
         Vector down = centreBack.startTangent();
         Motion turn = lowering(back, shoulder, down, wedge);
         Path newShoulder = shoulder.moved(turn);
         Path newCentreBack = centreBack.part(wedge, centreBack.length());
         Path neckline = neckline(
-                back.from(NECKLINE, SwayBack.CENTRE_BACK), newCentreBack.start(), newShoulder.end(), down, turn);
+                back.from(Names.NECKLINE, Names.CENTRE_BACK), newCentreBack.start(), newShoulder.end(), down, turn);
         String caption = "Take " + Reason.millimetres(wedge)
                 + " at the neck end of the shoulder, running to nothing at the armhole; the neckline moves down with it";
         Paper paper = Paper.of(back)
-                .then(Redraw.whole(caption, back, SwayBack.CENTRE_BACK, NECKLINE, newCentreBack)
-                        .and(Redraw.whole(caption, back, NECKLINE, SwayBack.CENTRE_BACK, neckline))
-                        .and(Redraw.whole(caption, back, SHOULDER, ARMHOLE, newShoulder)));
+                .then(Redraw.whole(caption, back, Names.CENTRE_BACK, Names.NECKLINE, newCentreBack)
+                        .and(Redraw.whole(caption, back, Names.NECKLINE, Names.CENTRE_BACK, neckline))
+                        .and(Redraw.whole(caption, back, Names.SHOULDER, Names.ARMHOLE, newShoulder)));
         Map<String, Object> amounts = new LinkedHashMap<>();
         amounts.put("wedge", wedge);
         amounts.put("method", "shoulder");
@@ -72,7 +67,7 @@ final class SwayBackShoulder {
         if (!(room > 0)) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "the shoulder is too short to take it",
-                    back.where().edge(SHOULDER),
+                    back.where().edge(Names.SHOULDER),
                     amount,
                     reach.length() - reach.dot(down)));
         }
@@ -99,8 +94,8 @@ final class SwayBackShoulder {
     }
 
     private static String shorterNeckline(Draft draft, Piece back, Piece after) {
-        double change = after.sewnLength(NECKLINE) - back.sewnLength(NECKLINE);
-        EdgeRef neckline = new EdgeRef(back.name(), NECKLINE);
+        double change = after.sewnLength(Names.NECKLINE) - back.sewnLength(Names.NECKLINE);
+        EdgeRef neckline = new EdgeRef(back.name(), Names.NECKLINE);
         String sewnTo = draft.seams().stream()
                 .filter(seam -> seam.joins(neckline))
                 .map(seam -> Seam.nameOf(seam.join().contains(neckline) ? seam.to() : seam.join()))
@@ -111,9 +106,9 @@ final class SwayBackShoulder {
     }
 
     private static List<Law> laws(Draft draft, Piece back, double wedge) {
-        List<Law> laws = SwayBack.commonLaws(draft, back, 1e-6, ARMHOLE, SwayBack.SIDE_SEAM, "hem");
-        laws.add(Law.changesLength(back.name(), SwayBack.CENTRE_BACK, -wedge, 0.05));
-        laws.add(Law.keepsLength(back.name(), SHOULDER, 0.1));
+        List<Law> laws = SwayBack.commonLaws(draft, back, 1e-6, Names.ARMHOLE, Names.SIDE_SEAM, "hem");
+        laws.add(Law.changesLength(back.name(), Names.CENTRE_BACK, -wedge, 0.05));
+        laws.add(Law.keepsLength(back.name(), Names.SHOULDER, 0.1));
         return laws;
     }
 }

@@ -5,6 +5,7 @@ import dev.hingepoint.check.Law;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +27,7 @@ final class SwayBackWedge {
     private SwayBackWedge() {}
 
     static Altered alter(Draft draft, Piece back, double wedge, String level, double above, boolean keepFold) {
-        CentreWedge recipe = new CentreWedge(back, SwayBack.CENTRE_BACK, wedge, false, level, above);
+        CentreWedge recipe = new CentreWedge(back, Names.CENTRE_BACK, wedge, false, level, above);
         Paper cut = recipe.cut(Paper.of(back));
         double reach = recipe.reach(cut);
         Map<String, Object> amounts = new LinkedHashMap<>();
@@ -54,10 +55,10 @@ final class SwayBackWedge {
     }
 
     private static List<Law> laws(Draft draft, Piece back, double wedge, boolean keepFold) {
-        List<Law> laws = SwayBack.commonLaws(draft, back, 0.5, "neckline", "shoulder", "armhole");
+        List<Law> laws = SwayBack.commonLaws(draft, back, 0.5, Names.NECKLINE, "shoulder", Names.ARMHOLE);
         double lengths = keepFold ? 0.1 : 0.3;
-        laws.add(Law.changesLength(back.name(), SwayBack.CENTRE_BACK, -wedge, lengths));
-        laws.add(Law.keepsLength(back.name(), SwayBack.SIDE_SEAM, lengths));
+        laws.add(Law.changesLength(back.name(), Names.CENTRE_BACK, -wedge, lengths));
+        laws.add(Law.keepsLength(back.name(), Names.SIDE_SEAM, lengths));
         back.marks(Dart.class).forEach(dart -> laws.add(Law.keepsLegsEqual(back.name(), dart.name(), 0.01)));
         return laws;
     }

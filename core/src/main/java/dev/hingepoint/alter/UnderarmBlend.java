@@ -16,6 +16,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.List;
@@ -28,7 +29,6 @@ import java.util.stream.Stream;
  * of a curve where it runs along the grain or across it.
  */
 final class UnderarmBlend {
-    static final String ARMHOLE = "armhole";
 
     /** The height of a cap changes by less than this share of it, or there is no such cap. */
     private static final double MOST_OF_CAP = 0.9;
@@ -37,24 +37,24 @@ final class UnderarmBlend {
 
     /** The armhole from its innermost point to the underarm, which goes by {@code out} mm away from the centre line. */
     static Redraw armhole(String caption, Piece piece, Vector outwards, double out) {
-        Path own = piece.from(ARMHOLE, SideSeamBlend.SIDE_SEAM);
+        Path own = piece.from(Names.ARMHOLE, Names.SIDE_SEAM);
         Position innermost = own.farthest(outwards.negated());
         Point fixed = own.at(innermost);
         double across = own.start().minus(fixed).dot(outwards);
         if (!(across + out > Tolerance.JOINING) || !(across > Tolerance.JOINING)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the armhole has no room for it", piece.where().edge(ARMHOLE), out, Math.max(0, across)));
+                    "the armhole has no room for it", piece.where().edge(Names.ARMHOLE), out, Math.max(0, across)));
         }
         Motion stretch = Motion.stretch(fixed, outwards, (across + out) / across);
         Path course = own.part(own.startPosition(), innermost).moved(stretch);
         Path whole = innermost.equals(own.endPosition()) ? course : course.then(own.part(innermost, own.endPosition()));
-        return Redraw.whole(caption, piece, ARMHOLE, SideSeamBlend.SIDE_SEAM, whole);
+        return Redraw.whole(caption, piece, Names.ARMHOLE, Names.SIDE_SEAM, whole);
     }
 
     /** The darts of the side seam, whose mouths went with it: each tip slides along its mouth's direction until the legs are equal. */
     static Piece evenDarts(Piece piece) {
         return piece.withMarksChanged(mark -> mark instanceof EdgeDart dart
-                        && piece.nearest(dart.mouthMiddle()).edge().equals(SideSeamBlend.SIDE_SEAM)
+                        && piece.nearest(dart.mouthMiddle()).edge().equals(Names.SIDE_SEAM)
                         && dart.legs().stream().allMatch(leg -> leg.segments().size() == 1)
                 ? even(dart)
                 : mark);
@@ -69,7 +69,7 @@ final class UnderarmBlend {
     /** The seams that set a sleeve into the armhole of one of these pieces. */
     static List<Seam> armholeSeams(Draft draft, List<Piece> pieces) {
         return draft.seams().stream()
-                .filter(seam -> pieces.stream().anyMatch(piece -> seam.joins(new EdgeRef(piece.name(), ARMHOLE))))
+                .filter(seam -> pieces.stream().anyMatch(piece -> seam.joins(new EdgeRef(piece.name(), Names.ARMHOLE))))
                 .filter(seam -> Stream.concat(seam.join().stream(), seam.to().stream())
                         .anyMatch(edge -> edge.edge().equals("cap")))
                 .toList();
@@ -77,7 +77,7 @@ final class UnderarmBlend {
 
     /** The edge of the sleeve in such a seam. */
     static EdgeRef cap(Seam seam) {
-        boolean isFirst = seam.to().stream().anyMatch(edge -> edge.edge().equals(ARMHOLE));
+        boolean isFirst = seam.to().stream().anyMatch(edge -> edge.edge().equals(Names.ARMHOLE));
         return (isFirst ? seam.join() : seam.to()).get(0);
     }
 

@@ -8,6 +8,7 @@ import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -63,7 +64,7 @@ final class UpperArm implements Alteration {
         for (EdgeRef cap : caps) {
             altered = notes(altered, draft, cap, keepsHeight);
         }
-        Altered told = CapEase.told(altered, draft, draft.piecesWithEdges(Bodice.ARMHOLE), "");
+        Altered told = CapEase.told(altered, draft, draft.piecesWithEdges(Names.ARMHOLE), "");
         return by > USUAL_MOST ? told.withNote(Reason.millimetres(by) + " is unusual: up to 60 mm is common") : told;
     }
 
@@ -91,7 +92,7 @@ final class UpperArm implements Alteration {
             steps.addAll(paper.steps());
             laws.addAll(laws(draft, ref, wider, keepsHeight));
         }
-        for (Seam seam : CapEase.seams(draft, draft.piecesWithEdges(Bodice.ARMHOLE))) {
+        for (Seam seam : CapEase.seams(draft, draft.piecesWithEdges(Names.ARMHOLE))) {
             altered = CapNotches.following(draft, altered, seam);
         }
         List<Piece> sleeves = caps.stream().map(cap -> draft.piece(cap.piece())).toList();
@@ -137,7 +138,7 @@ final class UpperArm implements Alteration {
         if (!keepsHeight) {
             return told;
         }
-        List<Piece> bodice = before.piecesWithEdges(Bodice.SHOULDER, Bodice.ARMHOLE, Bodice.SIDE_SEAM);
+        List<Piece> bodice = before.piecesWithEdges(Names.SHOULDER, Names.ARMHOLE, Names.SIDE_SEAM);
         String offered = bodice.isEmpty() ? "" : ArmholeDepth.offered(before, bodice, longer);
         return told.withNote("at its old height the cap is " + Reason.millimetres(Math.abs(longer))
                 + (longer > 0 ? " longer" : " shorter") + ", and the armhole owes that"

@@ -9,6 +9,7 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,7 +23,7 @@ import java.util.Optional;
 final class JoinedEdge {
     /** Where a run that closes on itself is taken to begin: where one would sew it together last. */
     private static final List<String> LAST_SEWN =
-            List.of("side seam", "underarm seam", "back underarm seam", "front underarm seam");
+            List.of(Names.SIDE_SEAM, "underarm seam", "back underarm seam", "front underarm seam");
 
     /**
      * One piece's share.
@@ -119,7 +120,7 @@ final class JoinedEdge {
         Part first = parts.get(0);
         Part last = parts.get(parts.size() - 1);
         return parts.size() > 1
-                && (last.piece().hasEdge("centre front") || first.piece().hasEdge("centre back"));
+                && (last.piece().hasEdge(Names.CENTRE_FRONT) || first.piece().hasEdge(Names.CENTRE_BACK));
     }
 
     private EdgeRef lastExit() {

@@ -15,6 +15,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -30,7 +31,6 @@ import java.util.stream.Stream;
  * <p>Kept: shoulder, neckline, hem, centre line; front and back side seams as alike as they were.
  */
 final class Sleeveless implements Alteration {
-    private static final String ARMHOLE = "armhole";
 
     @Override
     public String name() {
@@ -72,7 +72,7 @@ final class Sleeveless implements Alteration {
     private static List<Piece> sleeves(Draft draft) {
         List<Piece> dropped = new ArrayList<>(draft.pieces().stream()
                 .filter(piece -> piece.hasEdge("cap"))
-                .filter(piece -> draft.seams().stream().anyMatch(seam -> joins(seam, piece, ARMHOLE)))
+                .filter(piece -> draft.seams().stream().anyMatch(seam -> joins(seam, piece, Names.ARMHOLE)))
                 .toList());
         if (dropped.isEmpty()) {
             throw new Refusal(new Reason.Missing(
@@ -118,13 +118,13 @@ final class Sleeveless implements Alteration {
 
     /** A raised armhole is drawn from shoulder to underarm in one. */
     private static void requireUndivided(Draft draft) {
-        draft.piecesWithEdges(ARMHOLE, TakenInUnderarm.SIDE_SEAM).stream()
+        draft.piecesWithEdges(Names.ARMHOLE, Names.SIDE_SEAM).stream()
                 .filter(piece -> !piece.hasEdge("shoulder"))
                 .findFirst()
                 .ifPresent(piece -> {
                     throw new Refusal(Reason.BeyondLimit.of(
                             "its armhole is divided by a yoke; write sleeveless before the yoke",
-                            piece.where().edge(ARMHOLE)));
+                            piece.where().edge(Names.ARMHOLE)));
                 });
     }
 
@@ -143,7 +143,7 @@ final class Sleeveless implements Alteration {
         Draft raised = raised(draft, raise, 0).draft();
         return new Refusal(Reason.BeyondLimit.of(
                 "the underarm cannot be taken in by so much",
-                Where.UNKNOWN.size(draft.size()).edge(ARMHOLE),
+                Where.UNKNOWN.size(draft.size()).edge(Names.ARMHOLE),
                 takeIn,
                 Bisection.largest(0, takeIn, less -> works(raised, 0, less))));
     }
@@ -152,8 +152,8 @@ final class Sleeveless implements Alteration {
         Altered raised = Altered.of(draft);
         if (raise != 0) {
             String way = raise > 0 ? "raise" : "lower";
-            AlterationRequest armhole = new AlterationRequest(ARMHOLE, Map.of(way, Math.abs(raise) + " mm"));
-            raised = raised.then(before -> Catalogue.named(ARMHOLE).alter(before, Options.of(armhole)));
+            AlterationRequest armhole = new AlterationRequest(Names.ARMHOLE, Map.of(way, Math.abs(raise) + " mm"));
+            raised = raised.then(before -> Catalogue.named(Names.ARMHOLE).alter(before, Options.of(armhole)));
         }
         return takeIn == 0 ? raised : raised.then(before -> takenIn(before, takeIn));
     }
@@ -163,7 +163,7 @@ final class Sleeveless implements Alteration {
         List<Step> steps = new ArrayList<>();
         List<Law> laws = new ArrayList<>();
         double over = TakenInUnderarm.roomBelow(draft);
-        for (Piece piece : draft.piecesWithEdges(ARMHOLE, TakenInUnderarm.SIDE_SEAM)) {
+        for (Piece piece : draft.piecesWithEdges(Names.ARMHOLE, Names.SIDE_SEAM)) {
             TakenInUnderarm underarm = new TakenInUnderarm(piece, takeIn, over);
             Paper paper = underarm.paper();
             steps.addAll(paper.steps());
@@ -171,7 +171,7 @@ final class Sleeveless implements Alteration {
             laws.addAll(underarm.laws());
         }
         draft.seams().stream()
-                .filter(seam -> edges(seam).allMatch(edge -> edge.edge().equals(TakenInUnderarm.SIDE_SEAM)))
+                .filter(seam -> edges(seam).allMatch(edge -> edge.edge().equals(Names.SIDE_SEAM)))
                 .forEach(seam -> laws.add(sameDifference(seam)));
         return new Altered(draft.with(changed), Map.of(), steps, laws, List.of());
     }
@@ -179,7 +179,7 @@ final class Sleeveless implements Alteration {
     private static Law sameDifference(Seam seam) {
         return new Law(
                 "changes front and back side seam alike",
-                Where.inPiece(seam.join().get(0).piece()).edge(TakenInUnderarm.SIDE_SEAM),
+                Where.inPiece(seam.join().get(0).piece()).edge(Names.SIDE_SEAM),
                 (before, after) -> difference(before, seam),
                 (before, after) -> difference(after, seam),
                 0.5);
@@ -192,7 +192,7 @@ final class Sleeveless implements Alteration {
     /** The same, with its armhole faced or bound. */
     private static Altered finished(Altered raised, String finish, Options options) {
         Map<String, Object> own = new LinkedHashMap<>();
-        own.put("edge", ARMHOLE);
+        own.put("edge", Names.ARMHOLE);
         String size = finish.equals("facing") ? "depth" : "width";
         options.raw(size).ifPresent(value -> own.put(size, value));
         options.raw("cloth").ifPresent(value -> own.put("cloth", value));

@@ -15,6 +15,7 @@ import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.SewnEdge;
 import java.util.ArrayList;
@@ -25,8 +26,6 @@ import java.util.List;
  * meets the side seam at its old angle; the side seam runs fair from the new underarm into its old line, above any dart.
  */
 final class TakenInUnderarm {
-    static final String SIDE_SEAM = "side seam";
-    private static final String ARMHOLE = "armhole";
 
     /** The side seam is taken in over so many mm below the underarm, or less where a dart opens. */
     private static final double FAIR_OVER = 120;
@@ -42,9 +41,9 @@ final class TakenInUnderarm {
         this.piece = piece;
         this.takeIn = takeIn;
         this.over = over;
-        Path side = piece.from(SIDE_SEAM, ARMHOLE);
+        Path side = piece.from(Names.SIDE_SEAM, Names.ARMHOLE);
         Vector down = side.startTangent();
-        Vector armhole = piece.from(ARMHOLE, SIDE_SEAM).startTangent();
+        Vector armhole = piece.from(Names.ARMHOLE, Names.SIDE_SEAM).startTangent();
         Vector inwards = down.left().dot(armhole) > 0 ? down.left() : down.right();
         this.underarm = side.start().plus(inwards.times(takeIn));
     }
@@ -52,8 +51,8 @@ final class TakenInUnderarm {
     /** How far in mm below the underarm every side seam runs without a dart. */
     static double roomBelow(Draft draft) {
         double room = FAIR_OVER;
-        for (Piece piece : draft.piecesWithEdges(ARMHOLE, SIDE_SEAM)) {
-            Path side = piece.from(SIDE_SEAM, ARMHOLE);
+        for (Piece piece : draft.piecesWithEdges(Names.ARMHOLE, Names.SIDE_SEAM)) {
+            Path side = piece.from(Names.SIDE_SEAM, Names.ARMHOLE);
             room = Math.min(room, side.length() / 2);
             for (EdgeDart dart : piece.marks(EdgeDart.class)
                     .filter(dart -> SewnEdge.isOn(side, dart))
@@ -65,26 +64,26 @@ final class TakenInUnderarm {
                 throw new Refusal(Reason.BeyondLimit.of(
                         "a dart opens " + Reason.millimetres(room)
                                 + " below the underarm, which leaves no room to take the side seam in; move it lower",
-                        piece.where().edge(SIDE_SEAM)));
+                        piece.where().edge(Names.SIDE_SEAM)));
             }
         }
         return room;
     }
 
     Paper paper() {
-        Path side = piece.from(SIDE_SEAM, ARMHOLE);
-        Path armhole = piece.from(ARMHOLE, SIDE_SEAM).reversed();
+        Path side = piece.from(Names.SIDE_SEAM, Names.ARMHOLE);
+        Path armhole = piece.from(Names.ARMHOLE, Names.SIDE_SEAM).reversed();
         Path taken = side(side);
         double turned = side.startTangent().angleTo(taken.startTangent());
         String caption = (takeIn < 0 ? "Let the underarm out " : "Take the underarm in ")
                 + Reason.millimetres(Math.abs(takeIn)) + "; draw armhole and side seam fair";
         return Paper.of(piece)
-                .then(Redraw.whole(caption, piece, SIDE_SEAM, ARMHOLE, taken)
+                .then(Redraw.whole(caption, piece, Names.SIDE_SEAM, Names.ARMHOLE, taken)
                         .and(Redraw.whole(
                                 caption,
                                 piece,
-                                ARMHOLE,
-                                SIDE_SEAM,
+                                Names.ARMHOLE,
+                                Names.SIDE_SEAM,
                                 armhole(armhole, turned).reversed())));
     }
 
@@ -117,11 +116,11 @@ final class TakenInUnderarm {
         List<Law> laws = new ArrayList<>();
         piece.edges().stream()
                 .map(Edge::name)
-                .filter(edge -> !edge.equals(ARMHOLE) && !edge.equals(SIDE_SEAM))
+                .filter(edge -> !edge.equals(Names.ARMHOLE) && !edge.equals(Names.SIDE_SEAM))
                 .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
         laws.add(new Law(
                 "takes the underarm in " + Reason.millimetres(takeIn),
-                piece.where().edge(ARMHOLE),
+                piece.where().edge(Names.ARMHOLE),
                 (before, after) -> Math.abs(takeIn),
                 (before, after) -> corner(before).distanceTo(corner(after)),
                 0.01));
@@ -129,6 +128,6 @@ final class TakenInUnderarm {
     }
 
     private Point corner(Draft draft) {
-        return draft.piece(piece.name()).from(ARMHOLE, SIDE_SEAM).start();
+        return draft.piece(piece.name()).from(Names.ARMHOLE, Names.SIDE_SEAM).start();
     }
 }

@@ -12,6 +12,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
 import dev.hingepoint.pattern.Spot;
@@ -108,7 +109,7 @@ final class Yoke implements Alteration {
 
     /** One notch on a front, two on a back, nearer to the line's beginning, so that the seam is sewn one way round only. */
     private static Piece notched(Piece part, StyleLine line, Draft draft, String name) {
-        int count = draft.piece(name).hasEdge("centre back") ? 2 : 1;
+        int count = draft.piece(name).hasEdge(Names.CENTRE_BACK) ? 2 : 1;
         return part.withMark(NewPiece.notch(
                 part,
                 name + " yoke",
