@@ -270,7 +270,7 @@ class HingepointTest {
                 "  - sway back: {wedge: 12 mm, at: knee} | level",
                 "  - full bust: {spread: 20 mm, girth: +40 mm} | one amount",
                 "  - full bust: {spread: -200 mm} | largest",
-                "  - full bust: {spread: 20 mm, dart: ease} | largest",
+                "  - full bust: {spread: 20 mm, dart: ease} | use dart: side",
                 "  - full bust: {spread: 900 mm} | largest",
                 "  - hip blend: {hip: 44} | quotes",
                 "  - hip blend: {hip: \"99\"} | size",
