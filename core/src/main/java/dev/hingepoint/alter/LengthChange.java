@@ -18,6 +18,7 @@ import dev.hingepoint.pattern.DoublePointedDart;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Mark;
+import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Place;
@@ -71,12 +72,20 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
             cut = cut.marked(cut.piece()
                     .withMarksChanged(now -> isRiding(now) ? line.rides().get().moved(shift()) : now));
         }
+        cut = cut.marked(cut.piece()
+                .withMarksChanged(now -> now instanceof Notch notch && isOnSlash(notch) ? now.moved(shift()) : now));
         Paper paper = StretchedDarts.on(cut, line.down());
         Optional<Redraw> fair = edges().stream()
                 .filter(edge -> !runsStraightDown(edge))
                 .map(edge -> rejoined(paper.piece(), edge))
                 .reduce(Redraw::and);
         return fair.map(paper::then).orElse(paper);
+    }
+
+    /** A notch that a hair has left above the slash was drawn on the line, and goes with the paper below as the line does. */
+    private boolean isOnSlash(Notch notch) {
+        return by > 0
+                && edges().stream().anyMatch(edge -> lower().on(edge).point().isCloseTo(notch.at(), Tolerance.JOINING));
     }
 
     private boolean isRiding(Mark mark) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
@@ -17,6 +18,7 @@ import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.LevelFrame;
+import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
@@ -266,6 +268,25 @@ class LengthenOrShortenTest {
         double most = mostThatCanBeFolded(draft, place);
         Catalogue.alter(draft, request("shorten", most - 1e-6, PLACES.get(place)));
         assertThrows(Refusal.class, () -> Catalogue.alter(draft, request("shorten", most + 0.01, PLACES.get(place))));
+    }
+
+    /** Notches drawn on the line, one of them a hair above it and one a hair below, are still sewn together. */
+    @Test
+    void notchesOnTheLineGoWithThePaperBelow() {
+        for (double hair : new double[] {-0.02, 0, 0.02}) {
+            Notch drawn = new Notch("tape", 1, new Line(new Point(225, 400 + hair), new Point(219, 400 + hair)));
+            Piece back = TestPatterns.straightBack(225, 1000, 400).withMark(drawn);
+            Piece longer = Catalogue.alter(
+                            TestPatterns.of(back).in("40"), request("lengthen", 20, Map.of("at", "waist")))
+                    .draft()
+                    .piece("back");
+            Point at = longer.marks(Notch.class)
+                    .filter(notch -> notch.name().equals("tape"))
+                    .findFirst()
+                    .orElseThrow()
+                    .at();
+            assertEquals(420 + hair, at.y(), 1e-9);
+        }
     }
 
     @Test
