@@ -7,6 +7,7 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Cut;
+import dev.hingepoint.move.PaperMap;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
@@ -16,7 +17,9 @@ import dev.hingepoint.pattern.Place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The four lines that a full bust is slashed along, and how the parts move for a spread of s.
@@ -147,9 +150,12 @@ final class BustLines {
         return sides.moving(Place.corner(hem, Names.CENTRE_FRONT), strip);
     }
 
-    /** How far in mm the paper opens at a level, across the grain. */
-    double opens(String level, double spread) {
-        return cut(spread).opens(withoutDart(), front.levelFrame(level).path(), outwards);
+    /** How far in mm the paper opens at each level, across the grain. */
+    Map<String, Double> opened(Cut cut, PaperMap map) {
+        return front.marks(Level.class)
+                .collect(Collectors.toMap(
+                        Level::name,
+                        level -> cut.opens(map, front.levelFrame(level.name()).path(), outwards)));
     }
 
     /** Line a: from the apex to the hem, parallel to the grain; along the middle of a dart that lies on it. */

@@ -7,6 +7,7 @@ import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
+import dev.hingepoint.move.Cut;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
@@ -91,22 +92,41 @@ final class FullBust implements Alteration {
         requireRoom(lines, spread);
         Point upper = lines.upperSide(spread).of(lines.upperLegEnd());
         Point lower = lines.lowerSide(spread).of(lines.lowerLegEnd());
-        Paper cut = Paper.of(front).marked(lines.withoutDart()).then(lines.cut(spread));
+        Cut slashed = lines.cut(spread);
+        Paper cut = Paper.of(front).marked(lines.withoutDart()).then(slashed);
+        Map<String, Double> opened = lines.opened(slashed, cut.map());
         String dartName = lines.dart().map(EdgeDart::name).orElse("side bust dart");
         BustDart dart = new BustDart(
                 dartName, Names.SIDE_SEAM, upper, lower, lines.apex().plus(lines.shift(spread)), tipDistance(options));
         List<String> kept = options.has("keep") ? kept(options) : List.of();
-        List<Law> laws = laws(draft, lines, cut.piece(), spread, asEase, dart, kept);
+        List<Law> laws = laws(draft, lines, cut.piece(), opened, spread, asEase, dart, kept);
         if (asEase) {
             requireEase(draft, lines, spread);
             Altered eased = Faired.untilLawsHold(
                     draft,
                     BustEase.FAIR_OVER,
                     over -> finished(draft, lines, spread, kept, BustEase.eased(cut, upper, lower, over), laws));
-            return notes(BustEase.inSeam(eased, front, lines), lines, spread, dart, true, kept);
+            return withOpening(
+                    notes(BustEase.inSeam(eased, front, lines), lines, spread, dart, true, kept),
+                    lines,
+                    opened,
+                    spread);
         }
         Paper trued = dart.intake() <= Tolerance.COINCIDENT ? cut : dart.drawnOn(cut);
-        return notes(finished(draft, lines, spread, kept, trued, laws), lines, spread, dart, false, kept);
+        return withOpening(
+                notes(finished(draft, lines, spread, kept, trued, laws), lines, spread, dart, false, kept),
+                lines,
+                opened,
+                spread);
+    }
+
+    /** Where the bust level lies above the apex, what it gets of the spread. */
+    private static Altered withOpening(Altered altered, BustLines lines, Map<String, Double> opened, double spread) {
+        double atBust = opened.getOrDefault(Names.BUST, spread);
+        return lines.front().hasLevel(Names.BUST) && !lines.endsInMouth(Names.BUST) && spread - atBust > TOLD
+                ? altered.withNote("the bust level is drawn above the bust apex, and there the paper opens by "
+                        + Reason.millimetres(atBust) + " a half only; the whole spread is at the apex")
+                : altered;
     }
 
     /** With the hem drawn, girths taken back where that was ordered, and the armhole fair. */
@@ -213,7 +233,14 @@ final class FullBust implements Alteration {
     }
 
     private static List<Law> laws(
-            Draft draft, BustLines lines, Piece cut, double spread, boolean asEase, BustDart dart, List<String> kept) {
+            Draft draft,
+            BustLines lines,
+            Piece cut,
+            Map<String, Double> opened,
+            double spread,
+            boolean asEase,
+            BustDart dart,
+            List<String> kept) {
         Piece front = lines.front();
         // where a leg end moves to make the legs equal, the seam follows, and with it the end of the bust level
         boolean isDart = !asEase && dart.intake() > Tolerance.COINCIDENT;
@@ -230,7 +257,7 @@ final class FullBust implements Alteration {
             if (kept.contains(level)) {
                 laws.add(Law.keepsWidth(front.name(), level, 0.1));
             } else if (!isBlended && !lines.endsInMouth(level)) {
-                laws.add(Law.changesPaperWidth(front.name(), level, lines.opens(level, spread), tolerance));
+                laws.add(Law.changesPaperWidth(front.name(), level, opened.get(level), tolerance));
             }
             if (KeptGirth.LEVELS.contains(level) && !kept.contains(level)) {
                 laws.add(Law.changesWidth(front.name(), level, spread, 0.1));
@@ -290,13 +317,6 @@ final class FullBust implements Alteration {
                 + (drop > 0 ? " longer" : " shorter") + ", and the "
                 + (asEase ? "fullness in the side seam" : "side bust dart") + " is now "
                 + Reason.millimetres(takenIn));
-        if (lines.front().hasLevel(Names.BUST)
-                && !lines.endsInMouth(Names.BUST)
-                && spread - lines.opens(Names.BUST, spread) > TOLD) {
-            told = told.withNote("the bust level is drawn above the bust apex, and there the paper opens by "
-                    + Reason.millimetres(lines.opens(Names.BUST, spread))
-                    + " a half only; the whole spread is at the apex");
-        }
         if (Math.abs(spread) > LARGE_SPREAD) {
             told = told.withNote("a spread of " + Reason.millimetres(spread)
                     + " a half is large: do it in two goes, or give the front two darts");

@@ -267,20 +267,18 @@ final class HipBlend implements Alteration {
     }
 
     private static boolean isSteep(Piece before, Piece after) {
-        List<Level> levels = before.marks(Level.class).toList();
-        for (Level one : levels) {
-            for (Level other : levels) {
-                double apart = before.levelFrame(one.name())
-                        .outerEnd()
-                        .distanceTo(before.levelFrame(other.name()).outerEnd());
-                double moved = after.width(one.name())
-                        - before.width(one.name())
-                        - (after.width(other.name()) - before.width(other.name()));
-                if (apart <= STEEP_WITHIN && Math.abs(moved) > STEEP) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        List<String> levels = before.marks(Level.class).map(Level::name).toList();
+        Map<String, Double> moved = new LinkedHashMap<>();
+        levels.forEach(level -> moved.put(level, after.width(level) - before.width(level)));
+        return levels.stream()
+                .anyMatch(one -> levels.stream()
+                        .anyMatch(other -> Math.abs(moved.get(one) - moved.get(other)) > STEEP
+                                && apart(before, one, other) <= STEEP_WITHIN));
+    }
+
+    private static double apart(Piece piece, String one, String other) {
+        return piece.levelFrame(one)
+                .outerEnd()
+                .distanceTo(piece.levelFrame(other).outerEnd());
     }
 }

@@ -7,7 +7,6 @@ import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeRef;
-import dev.hingepoint.pattern.Mark;
 import dev.hingepoint.pattern.Notch;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.SewnEdge;
@@ -25,27 +24,23 @@ final class PairedNotches {
         Map<String, Double> wasOther = below(before.piece(other.piece()), other.edge());
         Map<String, Double> is = below(after.piece(one.piece()), one.edge());
         Map<String, Double> isOther = below(after.piece(other.piece()), other.edge());
-        Draft draft = after;
-        for (String name : is.keySet()) {
-            if (isOther.containsKey(name)) {
-                double allowed =
-                        was.containsKey(name) && wasOther.containsKey(name) ? was.get(name) - wasOther.get(name) : 0;
-                double half = (is.get(name) - isOther.get(name) - allowed) / 2;
-                draft = draft.with(
-                        slid(draft.piece(one.piece()), one.edge(), name, is.get(name) - half),
-                        slid(draft.piece(other.piece()), other.edge(), name, isOther.get(name) + half));
-            }
-        }
-        return draft;
+        Map<String, Double> forOne = new LinkedHashMap<>();
+        Map<String, Double> forOther = new LinkedHashMap<>();
+        is.keySet().stream().filter(isOther::containsKey).forEach(name -> {
+            double allowed =
+                    was.containsKey(name) && wasOther.containsKey(name) ? was.get(name) - wasOther.get(name) : 0;
+            double half = (is.get(name) - isOther.get(name) - allowed) / 2;
+            forOne.put(name, is.get(name) - half);
+            forOther.put(name, isOther.get(name) + half);
+        });
+        return after.with(
+                slid(after.piece(one.piece()), one.edge(), forOne),
+                slid(after.piece(other.piece()), other.edge(), forOther));
     }
 
     /** The piece {@code after} a change, each notch of an edge as far from the edge's upper end, as sewn, as it was before. */
     static Piece whereTheyWere(Piece before, Piece after, String edge) {
-        Piece piece = after;
-        for (Map.Entry<String, Double> was : below(before, edge).entrySet()) {
-            piece = slid(piece, edge, was.getKey(), was.getValue());
-        }
-        return piece;
+        return slid(after, edge, below(before, edge));
     }
 
     /** How far in mm of sewn length each notch of an edge lies below its upper end. */
@@ -69,18 +64,20 @@ final class PairedNotches {
         return below;
     }
 
-    private static Piece slid(Piece piece, String edge, String name, double below) {
+    /** @param below by name, how far in mm of sewn length a notch is to lie below the edge's upper end */
+    private static Piece slid(Piece piece, String edge, Map<String, Double> below) {
         Path drawn = piece.edge(edge).path();
         SewnEdge sewn = piece.sewn(edge);
-        double along = piece.downwards(edge) == drawn ? below : sewn.length() - below;
-        Position to = sewn.positionAt(Math.min(sewn.length(), Math.max(0, along)));
-        return piece.withMarksChanged(mark -> isOn(mark, name, drawn) ? slid((Notch) mark, drawn, to) : mark);
-    }
-
-    private static boolean isOn(Mark mark, String name, Path edge) {
-        return mark instanceof Notch notch
-                && notch.name().equals(name)
-                && edge.distanceTo(notch.at()) <= Tolerance.JOINING;
+        boolean isDownwards = piece.downwards(edge) == drawn;
+        return piece.withMarksChanged(mark -> {
+            if (!(mark instanceof Notch notch)
+                    || !below.containsKey(notch.name())
+                    || drawn.distanceTo(notch.at()) > Tolerance.JOINING) {
+                return mark;
+            }
+            double along = isDownwards ? below.get(notch.name()) : sewn.length() - below.get(notch.name());
+            return slid(notch, drawn, sewn.positionAt(Math.min(sewn.length(), Math.max(0, along))));
+        });
     }
 
     private static Notch slid(Notch notch, Path edge, Position to) {

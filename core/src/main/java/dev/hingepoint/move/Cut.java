@@ -75,9 +75,10 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
     /**
      * How far in mm the cut opens a line on the piece, measured along {@code across}: the gaps at the slashes that the line crosses, overlaps
      * negative. The stretches between, which move rigidly, keep their lengths.
+     *
+     * @param map of the paper, as this cut has moved it
      */
-    public double opens(Piece piece, Path line, Vector across) {
-        PaperMap map = on(piece).map();
+    public double opens(PaperMap map, Path line, Vector across) {
         List<Double> crossings = crossings(line);
         double opened = 0;
         for (int i = 0; i < crossings.size(); i++) {

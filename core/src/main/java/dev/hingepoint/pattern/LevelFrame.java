@@ -122,6 +122,9 @@ public final class LevelFrame {
 
     /** Whether the level's outer end lies in the mouth of a dart, on the line across which the edge is not sewn. */
     public boolean endsInMouthOf(EdgeDart dart) {
+        if (!outerEnd().isCloseTo(dart.mouthMiddle(), dart.intake())) {
+            return false;
+        }
         Path edge = piece.edge(piece.nearest(outerEnd()).edge()).path();
         if (!SewnEdge.isOn(edge, dart)) {
             return false;

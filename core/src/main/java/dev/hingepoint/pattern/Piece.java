@@ -101,7 +101,8 @@ public final class Piece {
     }
 
     public Piece withMarksChanged(UnaryOperator<Mark> change) {
-        return withMarks(marks.stream().map(change).toList());
+        List<Mark> changed = marks.stream().map(change).toList();
+        return changed.equals(marks) ? this : withMarks(changed);
     }
 
     /** The same paper under another name, cut otherwise. */
