@@ -329,6 +329,14 @@ public final class Path {
     public Position nearest(Point point) {
         Position best = startPosition();
         double bestDistance = start().distanceTo(point);
+        // joints first: they are quickly had, and leave few curves that could come nearer
+        for (int i = 0; i < segments.size(); i++) {
+            double distance = segments.get(i).end().distanceTo(point);
+            if (distance < bestDistance) {
+                best = new Position(i, 1);
+                bestDistance = distance;
+            }
+        }
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
             if (segment.hull().distanceTo(point) < bestDistance) {

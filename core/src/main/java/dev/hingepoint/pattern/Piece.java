@@ -8,6 +8,7 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -305,16 +306,21 @@ public final class Piece {
 
     /** The place of the stitching line nearest to a point. */
     public Spot nearest(Point point) {
+        // the edge whose hull is nearest first: it leaves few others that could come nearer
+        List<Edge> byHull = edges.stream()
+                .sorted(Comparator.comparingDouble(edge -> edge.path().hull().distanceTo(point)))
+                .toList();
         Spot best = null;
         double bestDistance = Double.POSITIVE_INFINITY;
-        for (Edge edge : edges) {
-            if (edge.path().hull().distanceTo(point) < bestDistance) {
-                Spot spot = nearest(edge, point);
-                double distance = spot.point().distanceTo(point);
-                if (distance < bestDistance) {
-                    best = spot;
-                    bestDistance = distance;
-                }
+        for (Edge edge : byHull) {
+            if (edge.path().hull().distanceTo(point) >= bestDistance) {
+                break;
+            }
+            Spot spot = nearest(edge, point);
+            double distance = spot.point().distanceTo(point);
+            if (distance < bestDistance) {
+                best = spot;
+                bestDistance = distance;
             }
         }
         return best;
