@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.check.Ledger;
 import dev.hingepoint.move.Paper;
@@ -56,8 +57,8 @@ public record Altered(Draft draft, Map<String, Object> amounts, List<Step> steps
     /** What comes of doing one more thing to the result; each part's laws are held against what that part was given and left. */
     public Altered then(Function<Draft, Altered> next) {
         Altered following = next.apply(draft);
-        Map<String, Object> allAmounts = new LinkedHashMap<>(following.amounts);
-        allAmounts.putAll(amounts);
+        Map<String, Object> allAmounts = new LinkedHashMap<>(amounts);
+        following.amounts.forEach(allAmounts::putIfAbsent);
         List<Step> allSteps = new ArrayList<>(steps);
         allSteps.addAll(following.steps);
         List<Law> allLaws = new ArrayList<>();
@@ -84,33 +85,23 @@ public record Altered(Draft draft, Map<String, Object> amounts, List<Step> steps
 
     /** This and then another alteration of the draft that came of it, as one: each law speaks of its own half. */
     Altered then(Altered next) {
-        Draft middle = draft;
-        List<Law> all = new ArrayList<>();
-        laws.forEach(law -> all.add(new Law(
-                law.sentence(),
-                law.where(),
-                (before, after) -> law.expected().applyAsDouble(before, middle),
-                (before, after) -> law.actual().applyAsDouble(before, middle),
-                law.tolerance(),
-                law.isAngle())));
-        next.laws.forEach(law -> all.add(new Law(
-                law.sentence(),
-                law.where(),
-                (before, after) -> law.expected().applyAsDouble(middle, after),
-                (before, after) -> law.actual().applyAsDouble(middle, after),
-                law.tolerance(),
-                law.isAngle())));
-        Map<String, Object> done = new LinkedHashMap<>(amounts);
-        next.amounts.forEach(done::putIfAbsent);
-        List<Step> told = new ArrayList<>(steps);
-        told.addAll(next.steps);
-        List<String> heard = new ArrayList<>(notes);
-        heard.addAll(next.notes);
-        return new Altered(next.draft, done, told, all, heard);
+        return then(before -> next);
+    }
+
+    /** @throws Refusal where a law is broken, with numbers */
+    Altered lawful(Draft before) {
+        laws.stream()
+                .map(law -> law.on(before, draft))
+                .filter(finding -> !finding.holds())
+                .findFirst()
+                .ifPresent(finding -> {
+                    throw new Refusal(finding.reason());
+                });
+        return this;
     }
 
     /** Whether every law holds. */
-    boolean holds(Draft before) {
+    public boolean holds(Draft before) {
         return laws.stream().allMatch(law -> law.on(before, draft).holds());
     }
 }

@@ -3,6 +3,7 @@ package dev.hingepoint.alter;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Fairing;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Vector;
@@ -179,7 +180,8 @@ final class ArmholeDepth implements Alteration {
     private static List<Law> laws(Draft draft, List<Piece> pieces, double lower) {
         List<Law> laws = new ArrayList<>();
         for (Piece piece : pieces) {
-            for (String edge : List.of(Names.NECKLINE, Names.SHOULDER, "hem", Names.CENTRE_FRONT, Names.CENTRE_BACK)) {
+            for (String edge :
+                    List.of(Names.NECKLINE, Names.SHOULDER, Names.HEM, Names.CENTRE_FRONT, Names.CENTRE_BACK)) {
                 if (piece.hasEdge(edge)) {
                     laws.add(Law.keepsPlace(piece.name(), edge));
                 }
@@ -193,7 +195,7 @@ final class ArmholeDepth implements Alteration {
                     TURNED_BACK));
             Bodice.levelsOnSideSeam(piece).forEach(level -> laws.add(Law.keepsWidth(piece.name(), level, 0.01)));
         }
-        Bodice.sideSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
+        Bodice.sideSeams(draft, pieces).forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.1)));
         return laws;
     }
 

@@ -2,14 +2,12 @@ package dev.hingepoint.alter;
 
 import static dev.hingepoint.pattern.Names.SIDE_SEAM;
 
-import dev.hingepoint.Where;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Position;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.LevelFrame;
 import dev.hingepoint.pattern.Names;
@@ -43,7 +41,7 @@ final class BlendLaws {
         List<Law> laws = new ArrayList<>();
         armholeSeams.forEach(seam -> laws.add(UnderarmBlend.keepsEase(seam)));
         for (Piece piece : pieces) {
-            Stream.of(Names.NECKLINE, "shoulder", Names.ARMHOLE, Names.CENTRE_FRONT, Names.CENTRE_BACK)
+            Stream.of(Names.NECKLINE, Names.SHOULDER, Names.ARMHOLE, Names.CENTRE_FRONT, Names.CENTRE_BACK)
                     .filter(piece::hasEdge)
                     .filter(edge -> armholeSeams.isEmpty() || !edge.equals(Names.ARMHOLE))
                     .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
@@ -59,10 +57,9 @@ final class BlendLaws {
         }
         List<String> names = new ArrayList<>(pieces.stream().map(Piece::name).toList());
         armholeSeams.forEach(seam -> names.add(UnderarmBlend.cap(seam).piece()));
-        HipBlend.pairs(draft, names).forEach(pair -> laws.add(matchesAsBefore(pair[0], pair[1])));
-        draft.pieces().stream()
-                .filter(piece -> !names.contains(piece.name()))
-                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        HipBlend.pairs(draft, names)
+                .forEach(pair -> laws.add(Law.keepsDifference(List.of(pair[0]), List.of(pair[1]), 0.5)));
+        laws.addAll(Law.keepsOthers(draft, names));
         return laws;
     }
 
@@ -162,14 +159,5 @@ final class BlendLaws {
         Vector in = path.part(0, along).endTangent();
         Vector out = path.part(along, path.length()).startTangent();
         return Math.abs(in.angleTo(out));
-    }
-
-    private static Law matchesAsBefore(EdgeRef one, EdgeRef other) {
-        return new Law(
-                "keeps the difference in length between " + one + " and " + other,
-                Where.inPiece(one.piece()).edge(one.edge()),
-                (before, after) -> before.sewnLength(one) - before.sewnLength(other),
-                (before, after) -> after.sewnLength(one) - after.sewnLength(other),
-                0.5);
     }
 }

@@ -13,7 +13,6 @@ import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
-import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
@@ -182,44 +181,17 @@ final class Bodice {
                 .toList();
     }
 
-    /** Keeps how much longer one side of a seam is than the other. */
-    static Law keepsMatch(Seam seam, double tolerance) {
-        EdgeRef first = seam.join().get(0);
-        return new Law(
-                "keeps how " + seam + " match",
-                Where.inPiece(first.piece()).edge(first.edge()),
-                (before, after) -> difference(before, seam),
-                (before, after) -> difference(after, seam),
-                tolerance);
-    }
-
-    private static double difference(Draft draft, Seam seam) {
-        return length(draft, seam.join()) - length(draft, seam.to());
-    }
-
-    static double length(Draft draft, List<EdgeRef> edges) {
-        return edges.stream().mapToDouble(draft::sewnLength).sum();
-    }
-
     /** Leaves an edge in its shape, moved: nowhere farther from its old course than {@code tolerance} mm. */
     static Law keepsShape(String piece, String edge, String told, Motion motion, double tolerance) {
         return new Law(
                 "leaves the " + edge + " in its shape" + told,
                 Where.inPiece(piece).edge(edge),
                 (before, after) -> 0,
-                (before, after) -> {
-                    Path was = before.piece(piece).edge(edge).path().moved(motion);
-                    Path is = after.piece(piece).edge(edge).path();
-                    return Math.max(farthest(was, is), farthest(is, was));
-                },
+                (before, after) -> after.piece(piece)
+                        .edge(edge)
+                        .path()
+                        .apart(before.piece(piece).edge(edge).path().moved(motion)),
                 tolerance);
-    }
-
-    private static double farthest(Path from, Path to) {
-        return from.flatten(Tolerance.FLATTENING).stream()
-                .mapToDouble(to::distanceTo)
-                .max()
-                .orElseThrow();
     }
 
     /** Leaves every other piece, every level's width and the edges named as they are. */
@@ -228,9 +200,7 @@ final class Bodice {
         for (Piece piece : altered) {
             Stream.of(edges).filter(piece::hasEdge).forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
         }
-        draft.pieces().stream()
-                .filter(piece -> altered.stream().noneMatch(piece::isSamePieceAs))
-                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        laws.addAll(Law.keepsOthers(draft, altered.stream().map(Piece::name).toList()));
         return laws;
     }
 }

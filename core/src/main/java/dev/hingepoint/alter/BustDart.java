@@ -21,7 +21,6 @@ import java.util.OptionalDouble;
  */
 final class BustDart {
     static final double MOST_LEG_CORRECTION = 2;
-    private static final double NOTCH = 6;
 
     private final String edge;
     private final Point upper;
@@ -131,6 +130,6 @@ final class BustDart {
     }
 
     private static Notch notch(String name, Point at, Point towards) {
-        return new Notch(name, 1, new Line(at, at.plus(towards.minus(at).unit().times(NOTCH))));
+        return new Notch(name, 1, new Line(at, at.plus(towards.minus(at).unit().times(Notch.DEPTH))));
     }
 }

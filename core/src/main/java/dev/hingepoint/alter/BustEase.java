@@ -1,10 +1,8 @@
 package dev.hingepoint.alter;
 
-import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
-import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.pattern.Draft;
@@ -24,7 +22,6 @@ final class BustEase {
     /** The fullness lies within so many mm of the bust level on either side. */
     private static final double EACH_SIDE = 40;
 
-    private static final double NOTCH = 6;
     /** The seam is drawn fair over so many mm on either side of the gap, or less where the bust level runs near. */
     static final double FAIR_OVER = 60;
 
@@ -90,9 +87,6 @@ final class BustEase {
         double sewn = Math.min(side.length(), Math.max(0, sewnBelowUnderarm));
         boolean isDownwards = piece.downwards(Names.SIDE_SEAM) == drawn;
         Position at = side.positionAt(isDownwards ? sewn : side.length() - sewn);
-        Vector inwards = piece.isClockwise()
-                ? drawn.tangent(at).right()
-                : drawn.tangent(at).left();
-        return new Notch(name, 1, new Line(drawn.at(at), drawn.at(at).plus(inwards.times(NOTCH))));
+        return Notch.on(piece, Names.SIDE_SEAM, at, name, 1);
     }
 }

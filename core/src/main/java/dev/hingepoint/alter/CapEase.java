@@ -55,7 +55,7 @@ final class CapEase {
         String sleeve = UnderarmBlend.cap(seam).piece();
         double was = of(before, seam);
         double is = of(after, seam);
-        boolean isKnit = after.pattern().card().stretchAcross() > 0;
+        boolean isKnit = after.pattern().card().isKnit();
         StringBuilder note = new StringBuilder("the cap of the " + sleeve + " goes into the armhole with "
                 + Reason.millimetres(is) + " of ease"
                 + (Math.abs(is - was) > 0.05 ? ", before " + Reason.millimetres(was) : "")

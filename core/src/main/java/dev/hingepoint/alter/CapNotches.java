@@ -35,7 +35,7 @@ final class CapNotches {
 
     /** The sewn length in mm of the armholes that a cap goes into. */
     static double armholes(Draft draft, Seam seam) {
-        return Bodice.length(draft, armholes(seam));
+        return draft.sewnLength(armholes(seam));
     }
 
     /** The one that meets the shoulder: no armhole has a notch of that name, and none lies higher. */

@@ -70,15 +70,7 @@ public final class Catalogue {
 
     /** The same for an alteration of your own. */
     public static Altered checked(Draft draft, Alteration alteration, Options options) {
-        Altered altered = altered(draft, alteration, options);
-        altered.laws().stream()
-                .map(law -> law.on(draft, altered.draft()))
-                .filter(finding -> !finding.holds())
-                .findFirst()
-                .ifPresent(finding -> {
-                    throw new Refusal(finding.reason());
-                });
-        return altered;
+        return altered(draft, alteration, options).lawful(draft);
     }
 
     /** A piece of a shape that no fitter would draw can defeat the geometry; that is the drawing's fault, and is told as such, the geometry's own words left to the cause. */

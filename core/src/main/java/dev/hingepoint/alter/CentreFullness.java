@@ -162,7 +162,7 @@ final class CentreFullness implements Alteration {
         boolean onFold = piece.edge(centre).kind() == Edge.Kind.FOLD;
         double lengths = onFold ? 0.1 : 0.3;
         List<Law> laws = new ArrayList<>();
-        Stream.of(Names.NECKLINE, "shoulder", Names.ARMHOLE)
+        Stream.of(Names.NECKLINE, Names.SHOULDER, Names.ARMHOLE)
                 .filter(piece::hasEdge)
                 .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
         laws.add(Law.changesLength(piece.name(), centre, longer, lengths));
@@ -178,9 +178,7 @@ final class CentreFullness implements Alteration {
                     }
                 });
         piece.marks(Dart.class).forEach(dart -> laws.add(Law.keepsLegsEqual(piece.name(), dart.name(), 0.01)));
-        draft.pieces().stream()
-                .filter(other -> !other.isSamePieceAs(piece))
-                .forEach(other -> laws.add(Law.keepsPiece(other)));
+        laws.addAll(Law.keepsOthers(draft, List.of(piece.name())));
         return laws;
     }
 

@@ -173,7 +173,8 @@ final class ForwardShoulder implements Alteration {
     private static List<Law> laws(Draft draft, Piece front, Piece back, Seam seam, double by) {
         List<Law> laws = new ArrayList<>();
         for (Piece piece : List.of(front, back)) {
-            for (String edge : List.of(Names.NECKLINE, Names.SIDE_SEAM, "hem", Names.CENTRE_FRONT, Names.CENTRE_BACK)) {
+            for (String edge :
+                    List.of(Names.NECKLINE, Names.SIDE_SEAM, Names.HEM, Names.CENTRE_FRONT, Names.CENTRE_BACK)) {
                 if (piece.hasEdge(edge)) {
                     laws.add(Law.keepsPlace(piece.name(), edge));
                 }
@@ -181,7 +182,7 @@ final class ForwardShoulder implements Alteration {
         }
         laws.add(Law.changesLength(front.name(), Names.ARMHOLE, -by, 0.1));
         laws.add(Law.changesLength(back.name(), Names.ARMHOLE, by, 0.3));
-        laws.add(Bodice.keepsMatch(seam, Tolerance.SEAM_MATCH));
+        laws.add(Law.keepsDifference(seam.join(), seam.to(), Tolerance.SEAM_MATCH));
         return laws;
     }
 }

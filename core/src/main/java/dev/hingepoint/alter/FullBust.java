@@ -38,8 +38,6 @@ import java.util.stream.Stream;
  */
 final class FullBust implements Alteration {
     private static final double LARGE_SPREAD = 35;
-    private static final double MOST_EASE_WOVEN = 12;
-    private static final double MOST_EASE_KNIT = 20;
 
     /** Less of the spread in mm at the bust level is worth telling. */
     private static final double TOLD = 0.5;
@@ -207,8 +205,8 @@ final class FullBust implements Alteration {
     }
 
     private static void requireEase(Draft draft, BustLines lines, double spread) {
-        boolean isKnit = draft.pattern().card().stretchAcross() > 0;
-        double most = isKnit ? MOST_EASE_KNIT : MOST_EASE_WOVEN;
+        boolean isKnit = draft.pattern().card().isKnit();
+        double most = Fullness.mostEase(isKnit);
         double intake = lines.intake(spread);
         if (intake > most) {
             throw new Refusal(Reason.BeyondLimit.of(
@@ -246,7 +244,7 @@ final class FullBust implements Alteration {
         boolean isDart = !asEase && dart.intake() > Tolerance.COINCIDENT;
         double legCorrection = isDart ? Math.abs(dart.legCorrection(cut)) : 0;
         List<Law> laws = new ArrayList<>();
-        Stream.of(Names.NECKLINE, "shoulder")
+        Stream.of(Names.NECKLINE, Names.SHOULDER)
                 .filter(front::hasEdge)
                 .forEach(edge -> laws.add(Law.keepsPlace(front.name(), edge)));
         laws.add(Law.keepsLength(front.name(), Names.ARMHOLE, 0.3));
@@ -272,9 +270,7 @@ final class FullBust implements Alteration {
             laws.add(movesLowerLeg(lines, dart.name(), spread, 0.5 + legCorrection));
         }
         if (!asEase) {
-            draft.pieces().stream()
-                    .filter(piece -> !piece.isSamePieceAs(front))
-                    .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+            laws.addAll(Law.keepsOthers(draft, List.of(front.name())));
         }
         return laws;
     }

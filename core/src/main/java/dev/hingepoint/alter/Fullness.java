@@ -2,11 +2,8 @@ package dev.hingepoint.alter;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
-import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.curve.Position;
-import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
@@ -28,7 +25,6 @@ enum Fullness {
     /** It lies within so many mm on either side of where the dart was. */
     private static final double EACH_SIDE = 40;
 
-    private static final double NOTCH = 6;
     private static final double MOST_WOVEN = 12;
     private static final double MOST_KNIT = 20;
 
@@ -40,6 +36,11 @@ enum Fullness {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** How much ease in mm a seam takes (common practice, no source). */
+    static double mostEase(boolean isKnit) {
+        return isKnit ? MOST_KNIT : MOST_WOVEN;
+    }
+
     /** @throws Refusal where the cloth does not take so much ease (common practice, no source), or the edge no flare */
     void requireTaken(Draft draft, Piece piece, String edge, double fullness) {
         if (this == FLARE && piece.edge(edge).kind() != Edge.Kind.HEM) {
@@ -47,8 +48,8 @@ enum Fullness {
                     "only a hem flares; in a seam, order ease or gathers",
                     piece.where().edge(edge)));
         }
-        boolean isKnit = draft.pattern().card().stretchAcross() > 0;
-        double most = isKnit ? MOST_KNIT : MOST_WOVEN;
+        boolean isKnit = draft.pattern().card().isKnit();
+        double most = mostEase(isKnit);
         if (this == EASE && fullness > most) {
             throw new Refusal(Reason.BeyondLimit.of(
                     (isKnit ? "a knit" : "a woven") + " takes " + Reason.millimetres(most)
@@ -118,11 +119,6 @@ enum Fullness {
 
     private static Notch notch(Piece piece, String edge, String name, double along) {
         SewnEdge sewn = piece.sewn(edge);
-        Path path = piece.edge(edge).path();
-        Position at = sewn.positionAt(Math.min(sewn.length(), Math.max(0, along)));
-        Vector inwards = piece.isClockwise()
-                ? path.tangent(at).right()
-                : path.tangent(at).left();
-        return new Notch(name, 1, new Line(path.at(at), path.at(at).plus(inwards.times(NOTCH))));
+        return Notch.on(piece, edge, sewn.positionAt(Math.min(sewn.length(), Math.max(0, along))), name, 1);
     }
 }

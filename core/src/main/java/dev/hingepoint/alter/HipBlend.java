@@ -4,11 +4,9 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.alter.SideSeamBlend.Joint;
-import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
-import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Redraw;
 import dev.hingepoint.move.Step;
@@ -41,7 +39,6 @@ final class HipBlend implements Alteration {
     private static final int MOST_SIZES_APART = 2;
     private static final double STEEP = 20;
     private static final double STEEP_WITHIN = 200;
-    private static final double NOTCH = 6;
 
     @Override
     public String name() {
@@ -226,15 +223,11 @@ final class HipBlend implements Alteration {
                 .toList()) {
             Point end = notched.levelFrame(level).outerEnd();
             boolean isThere =
-                    notched.marks(Notch.class).anyMatch(notch -> notch.at().isCloseTo(end, NOTCH));
+                    notched.marks(Notch.class).anyMatch(notch -> notch.at().isCloseTo(end, Notch.DEPTH));
             if (!isThere) {
                 Path side = notched.edge(Names.SIDE_SEAM).path();
                 Position at = side.nearest(end);
-                Vector inwards = notched.isClockwise()
-                        ? side.tangent(at).right()
-                        : side.tangent(at).left();
-                Point on = side.at(at);
-                notched = notched.withMark(new Notch(level, 1, new Line(on, on.plus(inwards.times(NOTCH)))));
+                notched = notched.withMark(Notch.on(notched, Names.SIDE_SEAM, at, level, 1));
             }
         }
         return notched;

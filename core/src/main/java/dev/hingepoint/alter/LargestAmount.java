@@ -3,7 +3,7 @@ package dev.hingepoint.alter;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
-import dev.hingepoint.check.Finding;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.pattern.Draft;
 import java.util.function.DoubleFunction;
 import org.locationtech.jts.geom.TopologyException;
@@ -23,7 +23,7 @@ final class LargestAmount {
      */
     static Altered orRefusal(Draft before, double amount, DoubleFunction<Altered> attempt) {
         try {
-            return lawful(before, attempt.apply(amount));
+            return attempt.apply(amount).lawful(before);
         } catch (Refusal refused) {
             Reason why = refused.reason();
             boolean isNoMatterOfAmount = why instanceof Reason.Missing || why instanceof Reason.Unreadable;
@@ -32,18 +32,6 @@ final class LargestAmount {
             Reason why = new Reason.Unsound("there is no room for it on this piece", Where.UNKNOWN.size(before.size()));
             throw new Refusal(refusal(before, why, amount, attempt).reason(), defeated);
         }
-    }
-
-    private static Altered lawful(Draft before, Altered altered) {
-        altered.laws().stream()
-                .map(law -> law.on(before, altered.draft()))
-                .filter(finding -> !finding.holds())
-                .findFirst()
-                .map(Finding::reason)
-                .ifPresent(reason -> {
-                    throw new Refusal(reason);
-                });
-        return altered;
     }
 
     private static Refusal refusal(Draft before, Reason why, double amount, DoubleFunction<Altered> attempt) {

@@ -4,6 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
@@ -94,9 +95,7 @@ final class LengthenOrShorten implements Alteration {
         }
         laws.addAll(SewnTogether.keepDifference(draft, edges, SEAMS));
         List<String> names = edges.stream().map(EdgeRef::piece).toList();
-        draft.pieces().stream()
-                .filter(piece -> !names.contains(piece.name()))
-                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        laws.addAll(Law.keepsOthers(draft, names));
         Map<String, Object> amounts = new LinkedHashMap<>();
         amounts.put("by", amount);
         amounts.put(options.has("above") ? "above" : "at", place(options));

@@ -250,9 +250,7 @@ final class MoveApex implements Alteration {
                 .forEach(level -> laws.add(Law.keepsWidth(name, level, 0.1)));
         darts.forEach(dart -> laws.add(Law.equalLegs(name, dart.name(), 0.01)));
         piece.marks(DoublePointedDart.class).forEach(dart -> laws.add(Law.keepsLegsEqual(name, dart.name(), 0.01)));
-        draft.pieces().stream()
-                .filter(other -> !other.isSamePieceAs(piece))
-                .forEach(other -> laws.add(Law.keepsPiece(other)));
+        laws.addAll(Law.keepsOthers(draft, List.of(name)));
         return laws;
     }
 }

@@ -178,9 +178,7 @@ final class MoveDart implements Alteration {
     private static List<Law> laws(Draft draft, Piece piece, DartRotation rotation) {
         List<Law> laws = new ArrayList<>(rotation.laws(piece));
         if (!rotation.leavesFullness()) {
-            draft.pieces().stream()
-                    .filter(other -> !other.isSamePieceAs(piece))
-                    .forEach(other -> laws.add(Law.keepsPiece(other)));
+            laws.addAll(Law.keepsOthers(draft, List.of(piece.name())));
         }
         piece.centre().map(Edge::name).ifPresent(centre -> {
             if (!centre.equals(rotation.target().edge())

@@ -3,6 +3,7 @@ package dev.hingepoint.alter;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;

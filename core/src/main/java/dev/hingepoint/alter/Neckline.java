@@ -86,9 +86,8 @@ final class Neckline implements Alteration {
             steps.addAll(paper.steps());
             laws.addAll(edge.laws());
         }
-        draft.pieces().stream()
-                .filter(piece -> edges.stream().noneMatch(edge -> edge.piece().isSamePieceAs(piece)))
-                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        laws.addAll(Law.keepsOthers(
+                draft, edges.stream().map(edge -> edge.piece().name()).toList()));
         notes.add(longer(draft, done, pieces.stream().map(Piece::name).toList()));
         return openings(new Altered(done, amounts(edges, options), steps, laws, notes), edges);
     }

@@ -2,6 +2,7 @@ package dev.hingepoint.alter;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Fairing;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -24,8 +25,6 @@ final class PointedDart {
 
     /** A leg end that would go by more makes a bulge that no pressing takes out. */
     private static final double MOST_CORRECTION = 4;
-
-    private static final int HALVINGS = 60;
 
     private final String name;
     private final Spot upper;
@@ -61,8 +60,7 @@ final class PointedDart {
         Path beside = isFirst
                 ? path.part(path.positionAt(Math.max(0, along - 1)), end.position())
                 : path.part(end.position(), path.positionAt(Math.min(path.length(), along + 1)));
-        Vector run = isFirst ? beside.endTangent() : beside.startTangent();
-        return piece.isClockwise() ? run.right() : run.left();
+        return piece.inwards(isFirst ? beside.endTangent() : beside.startTangent());
     }
 
     /** The mouth drawn straight, the dart in it, a notch at each leg. */
@@ -77,25 +75,11 @@ final class PointedDart {
 
     /** How far in mm the upper leg's end goes in and the lower one's out. */
     double correction() {
-        double most = MOST_CORRECTION;
-        if (difference(-most) * difference(most) > 0) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    "the legs of the " + name + " would differ too much to be made equal at the " + upper.edge()
-                            + "; move the dart first, or the apex in two goes",
-                    piece.where().mark(name)));
-        }
-        boolean rising = difference(most) > 0;
-        double low = -most;
-        double high = most;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (difference(middle) > 0 == rising) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Bisection.zero(-MOST_CORRECTION, MOST_CORRECTION, this::difference)
+                .orElseThrow(() -> new Refusal(Reason.BeyondLimit.of(
+                        "the legs of the " + name + " would differ too much to be made equal at the " + upper.edge()
+                                + "; move the dart first, or the apex in two goes",
+                        piece.where().mark(name))));
     }
 
     /** How much longer in mm the upper leg is. */

@@ -38,21 +38,7 @@ final class SewnTogether {
         return draft.seams().stream()
                 .filter(seam -> Stream.of(seam.join(), seam.to())
                         .allMatch(side -> side.stream().anyMatch(changed::contains)))
-                .map(seam -> new Law(
-                        "keeps the difference in length between " + Seam.nameOf(seam.join()) + " and "
-                                + Seam.nameOf(seam.to()),
-                        Where.UNKNOWN,
-                        (before, after) -> difference(before, seam),
-                        (before, after) -> difference(after, seam),
-                        tolerance))
+                .map(seam -> Law.keepsDifference(seam.join(), seam.to(), tolerance))
                 .toList();
-    }
-
-    private static double difference(Draft draft, Seam seam) {
-        return sewn(draft, seam.join()) - sewn(draft, seam.to());
-    }
-
-    private static double sewn(Draft draft, List<EdgeRef> side) {
-        return side.stream().mapToDouble(draft::sewnLength).sum();
     }
 }

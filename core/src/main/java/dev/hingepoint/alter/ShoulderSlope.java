@@ -217,7 +217,7 @@ final class ShoulderSlope implements Alteration {
     }
 
     private List<Law> laws(Draft draft, List<Piece> pieces, double by) {
-        List<Law> laws = Bodice.staying(draft, pieces, Names.CENTRE_FRONT, Names.CENTRE_BACK, "hem");
+        List<Law> laws = Bodice.staying(draft, pieces, Names.CENTRE_FRONT, Names.CENTRE_BACK, Names.HEM);
         for (Piece piece : pieces) {
             String name = piece.name();
             laws.add(Bodice.keepsShape(name, Names.NECKLINE, "", Motion.STAY, 0.5));
@@ -228,8 +228,8 @@ final class ShoulderSlope implements Alteration {
                     .filter(level -> below(piece, level))
                     .forEach(level -> laws.add(Law.keepsWidth(name, level.name(), 0.1)));
         }
-        Bodice.sideSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
-        Bodice.shoulderSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
+        Bodice.sideSeams(draft, pieces).forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.1)));
+        Bodice.shoulderSeams(draft, pieces).forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.1)));
         return laws;
     }
 

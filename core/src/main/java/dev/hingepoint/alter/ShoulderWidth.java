@@ -2,6 +2,7 @@ package dev.hingepoint.alter;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -121,7 +122,8 @@ final class ShoulderWidth implements Alteration {
     }
 
     private static List<Law> laws(Draft draft, List<Piece> pieces, double wider) {
-        List<Law> laws = Bodice.staying(draft, pieces, Names.CENTRE_FRONT, Names.CENTRE_BACK, Names.SIDE_SEAM, "hem");
+        List<Law> laws =
+                Bodice.staying(draft, pieces, Names.CENTRE_FRONT, Names.CENTRE_BACK, Names.SIDE_SEAM, Names.HEM);
         for (Piece piece : pieces) {
             String name = piece.name();
             laws.add(Law.changesLength(name, Names.SHOULDER, wider, 0.1));
@@ -130,7 +132,7 @@ final class ShoulderWidth implements Alteration {
             laws.add(Law.keepsLength(name, Names.NECKLINE, 0.3));
             Bodice.levelsOnSideSeam(piece).forEach(level -> laws.add(Law.keepsWidth(name, level, 0.01)));
         }
-        Bodice.shoulderSeams(draft, pieces).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
+        Bodice.shoulderSeams(draft, pieces).forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.1)));
         return laws;
     }
 }

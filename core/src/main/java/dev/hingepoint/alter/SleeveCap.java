@@ -2,6 +2,7 @@ package dev.hingepoint.alter;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Fairing;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;

@@ -197,7 +197,7 @@ final class SleeveShape implements Alteration {
                 1));
         double wanted = cuff.orElse(draft.sewnLength(new EdgeRef(cap.piece(), hem)));
         laws.add(Law.changesLength(cap.piece(), hem, wanted - draft.sewnLength(new EdgeRef(cap.piece(), hem)), 0.1));
-        Sleeves.underarmSeams(draft, cap).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
+        Sleeves.underarmSeams(draft, cap).forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.1)));
         return laws;
     }
 }

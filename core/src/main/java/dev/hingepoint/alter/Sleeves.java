@@ -30,8 +30,8 @@ final class Sleeves {
                 .distinct()
                 .toList();
         List<EdgeRef> caps = sewn.isEmpty()
-                ? draft.piecesWithEdges("cap").stream()
-                        .map(piece -> new EdgeRef(piece.name(), "cap"))
+                ? draft.piecesWithEdges(Names.CAP).stream()
+                        .map(piece -> new EdgeRef(piece.name(), Names.CAP))
                         .toList()
                 : sewn;
         if (caps.isEmpty()) {

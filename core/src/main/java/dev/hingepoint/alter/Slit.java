@@ -2,11 +2,8 @@ package dev.hingepoint.alter;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
-import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
-import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
-import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Construction;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
@@ -25,7 +22,6 @@ import java.util.List;
  */
 final class Slit {
     private static final double ALLOWANCE = 30;
-    private static final double NOTCH = 6;
 
     /** So much of a seam must stay sewn above a slit. */
     private static final double LEAST_SEWN = 50;
@@ -96,13 +92,9 @@ final class Slit {
     }
 
     private static Piece notched(Piece piece, String seam, double mm) {
-        Path up = piece.from(seam, Names.HEM);
-        Position at = up.positionAt(mm);
-        boolean isDrawnUp = up == piece.edge(seam).path();
-        Vector inwards = piece.isClockwise() == isDrawnUp
-                ? up.tangent(at).right()
-                : up.tangent(at).left();
-        Point on = up.at(at);
-        return piece.withMark(new Notch("slit", 1, new Line(on, on.plus(inwards.times(NOTCH)))));
+        Path drawn = piece.edge(seam).path();
+        boolean isDrawnUp = piece.from(seam, Names.HEM) == drawn;
+        Position at = drawn.positionAt(isDrawnUp ? mm : drawn.length() - mm);
+        return piece.withMark(Notch.on(piece, seam, at, "slit", 1));
     }
 }

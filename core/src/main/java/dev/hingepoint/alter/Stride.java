@@ -51,7 +51,7 @@ final class Stride {
         Optional<Length> asked = options.length("stride");
         OptionalDouble below = belowWaist(pieces);
         Double sweep = Measurements.of(draft).get("hem sweep");
-        if (sweep == null || asked.isEmpty() && (draft.pattern().card().stretchAcross() > 0 || below.isEmpty())) {
+        if (sweep == null || asked.isEmpty() && (draft.pattern().card().isKnit() || below.isEmpty())) {
             return Optional.empty();
         }
         double calf = KNEE_TO_CALF

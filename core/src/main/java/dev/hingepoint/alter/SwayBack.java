@@ -95,9 +95,7 @@ final class SwayBack implements Alteration {
         List<Law> laws = new ArrayList<>();
         Stream.of(edgesInPlace).filter(back::hasEdge).forEach(edge -> laws.add(Law.keepsPlace(back.name(), edge)));
         back.marks(Level.class).forEach(level -> laws.add(Law.keepsWidth(back.name(), level.name(), girthTolerance)));
-        draft.pieces().stream()
-                .filter(piece -> !piece.isSamePieceAs(back))
-                .forEach(piece -> laws.add(Law.keepsPiece(piece)));
+        laws.addAll(Law.keepsOthers(draft, List.of(back.name())));
         return laws;
     }
 }

@@ -106,7 +106,7 @@ final class SwayBackShoulder {
     }
 
     private static List<Law> laws(Draft draft, Piece back, double wedge) {
-        List<Law> laws = SwayBack.commonLaws(draft, back, 1e-6, Names.ARMHOLE, Names.SIDE_SEAM, "hem");
+        List<Law> laws = SwayBack.commonLaws(draft, back, 1e-6, Names.ARMHOLE, Names.SIDE_SEAM, Names.HEM);
         laws.add(Law.changesLength(back.name(), Names.CENTRE_BACK, -wedge, 0.05));
         laws.add(Law.keepsLength(back.name(), Names.SHOULDER, 0.1));
         return laws;

@@ -55,7 +55,7 @@ final class SwayBackWedge {
     }
 
     private static List<Law> laws(Draft draft, Piece back, double wedge, boolean keepFold) {
-        List<Law> laws = SwayBack.commonLaws(draft, back, 0.5, Names.NECKLINE, "shoulder", Names.ARMHOLE);
+        List<Law> laws = SwayBack.commonLaws(draft, back, 0.5, Names.NECKLINE, Names.SHOULDER, Names.ARMHOLE);
         double lengths = keepFold ? 0.1 : 0.3;
         laws.add(Law.changesLength(back.name(), Names.CENTRE_BACK, -wedge, lengths));
         laws.add(Law.keepsLength(back.name(), Names.SIDE_SEAM, lengths));

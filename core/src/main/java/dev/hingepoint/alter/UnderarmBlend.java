@@ -4,6 +4,7 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -71,7 +72,7 @@ final class UnderarmBlend {
         return draft.seams().stream()
                 .filter(seam -> pieces.stream().anyMatch(piece -> seam.joins(new EdgeRef(piece.name(), Names.ARMHOLE))))
                 .filter(seam -> Stream.concat(seam.join().stream(), seam.to().stream())
-                        .anyMatch(edge -> edge.edge().equals("cap")))
+                        .anyMatch(edge -> edge.edge().equals(Names.CAP)))
                 .toList();
     }
 

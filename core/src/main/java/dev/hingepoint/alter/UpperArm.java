@@ -125,7 +125,7 @@ final class UpperArm implements Alteration {
             laws.add(Law.keepsLength(cap.piece(), hem, 0.3));
             laws.add(Bodice.keepsShape(cap.piece(), hem, "", Motion.STAY, 0.5));
         });
-        Sleeves.underarmSeams(draft, cap).forEach(seam -> laws.add(Bodice.keepsMatch(seam, 0.1)));
+        Sleeves.underarmSeams(draft, cap).forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.1)));
         return laws;
     }
 

@@ -7,7 +7,10 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 
@@ -63,7 +66,8 @@ public record Law(
                 where,
                 (before, after) -> expected.applyAsDouble(start, after),
                 (before, after) -> actual.applyAsDouble(start, after),
-                tolerance);
+                tolerance,
+                isAngle);
     }
 
     /** The same law of a step that ended at a draft, and not where the whole did. */
@@ -73,7 +77,8 @@ public record Law(
                 where,
                 (before, after) -> expected.applyAsDouble(before, end),
                 (before, after) -> actual.applyAsDouble(before, end),
-                tolerance);
+                tolerance,
+                isAngle);
     }
 
     public Finding on(Draft before, Draft after) {
@@ -136,25 +141,11 @@ public record Law(
                 "leaves the " + edge + " where it was",
                 Where.inPiece(piece).edge(edge),
                 (before, after) -> 0,
-                (before, after) -> moved(
-                        before.piece(piece).edge(edge).path(),
-                        after.piece(piece).edge(edge).path()),
+                (before, after) -> before.piece(piece)
+                        .edge(edge)
+                        .path()
+                        .apart(after.piece(piece).edge(edge).path()),
                 UNTOUCHED);
-    }
-
-    /** How far in mm the course of a path has moved: exact where the control points are the same. */
-    private static double moved(Path before, Path after) {
-        if (before.equals(after)) {
-            return 0;
-        }
-        return Math.max(farthest(before, after), farthest(after, before));
-    }
-
-    private static double farthest(Path from, Path to) {
-        return from.flatten(Tolerance.FLATTENING).stream()
-                .mapToDouble(to::distanceTo)
-                .max()
-                .orElseThrow();
     }
 
     /** Leaves a piece as it was, edges and marks. */
@@ -165,6 +156,24 @@ public record Law(
                 (before, after) -> 0,
                 (before, after) -> after.piece(piece.name()).equals(before.piece(piece.name())) ? 0 : 1,
                 0);
+    }
+
+    /** Leaves every piece but those named as it was. */
+    public static List<Law> keepsOthers(Draft draft, Collection<String> altered) {
+        return draft.pieces().stream()
+                .filter(piece -> !altered.contains(piece.name()))
+                .map(Law::keepsPiece)
+                .toList();
+    }
+
+    /** Keeps how much longer one side of a seam is, as sewn, than the other. */
+    public static Law keepsDifference(List<EdgeRef> one, List<EdgeRef> other, double tolerance) {
+        return new Law(
+                "keeps the difference in length between " + Seam.nameOf(one) + " and " + Seam.nameOf(other),
+                Where.inPiece(one.get(0).piece()).edge(one.get(0).edge()),
+                (before, after) -> before.sewnLength(one) - before.sewnLength(other),
+                (before, after) -> after.sewnLength(one) - after.sewnLength(other),
+                tolerance);
     }
 
     /** Makes a dart's legs equal in length. */

@@ -453,6 +453,18 @@ public final class Path {
         return flatten(finer).stream().allMatch(point -> other.distanceTo(point) <= tolerance);
     }
 
+    /** How far in mm the two courses leave each other at most: 0 exactly where the control points are the same. */
+    public double apart(Path other) {
+        return equals(other) ? 0 : Math.max(farthestFrom(other), other.farthestFrom(this));
+    }
+
+    private double farthestFrom(Path other) {
+        return flatten(Tolerance.FLATTENING).stream()
+                .mapToDouble(other::distanceTo)
+                .max()
+                .orElseThrow();
+    }
+
     /** All control points in order, joints once. */
     public Stream<Point> controlPoints() {
         return Stream.concat(

@@ -108,7 +108,7 @@ public final class Planner {
     }
 
     boolean isKnit() {
-        return drafted.pattern().card().stretchAcross() > 0;
+        return drafted.pattern().card().isKnit();
     }
 
     void sewWithFront(String front) {

@@ -27,7 +27,7 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
 
     static SizeChoice of(Pattern pattern, SizeChart chart, Body body, FitRules rules) {
         Card card = pattern.card();
-        boolean isKnit = card.stretchAcross() > 0;
+        boolean isKnit = card.isKnit();
         OptionalDouble upper = body.mm(Measure.UPPER_BUST);
         OptionalDouble full = body.mm(Measure.FULL_BUST);
         String column = "upper bust";

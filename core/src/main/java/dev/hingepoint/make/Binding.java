@@ -49,7 +49,7 @@ final class Binding implements Alteration {
         }
         boolean isKnit = options.choice("on", "bias", "knit")
                 .map("knit"::equals)
-                .orElse(draft.pattern().card().stretchAcross() > 0);
+                .orElse(draft.pattern().card().isKnit());
         JoinedEdge run = JoinedEdge.of(draft, edge);
         double ratio = isKnit ? KNIT : 1 - LESS_ON_CURVES * curvedShare(run.path());
         Map<String, Double> lines = new LinkedHashMap<>();

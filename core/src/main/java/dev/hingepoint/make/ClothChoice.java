@@ -53,14 +53,7 @@ final class ClothChoice implements Alteration {
         for (Piece piece : pieces) {
             Piece now = piece.named(piece.name(), cuttings(piece, as, isInside));
             changed.add(now);
-            steps.add(new Step(
-                    "Cut the " + piece.name() + " from " + as + (isInside ? " too" : " cloth"),
-                    piece,
-                    now,
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of()));
+            steps.add(Step.of("Cut the " + piece.name() + " from " + as + (isInside ? " too" : " cloth"), piece, now));
             piece.edges().forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge.name())));
         }
         Draft cut = draft.with(changed);

@@ -97,7 +97,7 @@ record EdgeStrip(
         return new Altered(
                 NewPiece.laidOut(draft.with(bound), List.of(strip)).with(construction),
                 told,
-                List.of(new Step(caption(), strip, strip, List.of(), List.of(), List.of(), List.of())),
+                List.of(Step.of(caption(), strip, strip)),
                 laws(),
                 List.of());
     }

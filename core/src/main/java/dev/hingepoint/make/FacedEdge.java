@@ -65,7 +65,7 @@ final class FacedEdge {
         amounts.put("shorter", taken);
         Altered altered =
                 new Altered(NewPiece.laidOut(draft, pieces).with(construction), amounts, steps, laws, List.of());
-        return draft.pattern().card().stretchAcross() > 0
+        return draft.pattern().card().isKnit()
                 ? altered.withNote("a facing stops the stretch of a knit: the " + run.edge() + " opens to "
                         + Reason.millimetres(Math.rint(whole)) + " and no farther; a band or binding stretches")
                 : altered;

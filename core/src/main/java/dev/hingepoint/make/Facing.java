@@ -5,8 +5,8 @@ import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
-import dev.hingepoint.alter.Bisection;
 import dev.hingepoint.alter.Options;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -16,6 +16,7 @@ import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import dev.hingepoint.pattern.SewnEdge;
@@ -95,7 +96,7 @@ final class Facing implements Alteration {
                 List<EdgeRef> other = seam.join().contains(edge) ? seam.to() : seam.join();
                 throw new Refusal(Reason.BeyondLimit.of(
                         "it is sewn to " + Seam.nameOf(other) + " already"
-                                + (other.get(0).edge().equals("cap") ? "; make it sleeveless first" : ""),
+                                + (other.get(0).edge().equals(Names.CAP) ? "; make it sleeveless first" : ""),
                         part.piece().where().edge(run.edge())));
             });
         }

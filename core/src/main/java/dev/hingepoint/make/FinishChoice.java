@@ -111,14 +111,7 @@ final class FinishChoice implements Alteration {
             construction = construction
                     .withAllowance(ref, new Length(allowance))
                     .withLabelOn(ref.piece(), ref.edge(), finish.words() + ", " + told);
-            steps.add(new Step(
-                    "Finish the " + edge.name() + " " + finish.words() + ": " + told,
-                    piece,
-                    now,
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of()));
+            steps.add(Step.of("Finish the " + edge.name() + " " + finish.words() + ": " + told, piece, now));
             laws.add(Law.keepsPlace(piece.name(), edge.name()));
             double radius = tightest(edge.path());
             if (finish == Finish.FRENCH && radius < Finish.TURNS) {

@@ -29,7 +29,6 @@ final class NewPiece {
     /** It keeps so many mm from the outline, where there is room. */
     private static final double CLEAR = 8;
 
-    private static final double NOTCH = 6;
     private static final double BETWEEN = 40;
     private static final int TRIES = 40;
 
@@ -62,10 +61,7 @@ final class NewPiece {
         Path drawn = piece.edge(edge).path();
         boolean asDrawn = piece.before(edge).name().equals(neighbour);
         Position at = side.positionAt(asDrawn ? sewn : side.length() - sewn);
-        Vector inwards = piece.isClockwise()
-                ? drawn.tangent(at).right()
-                : drawn.tangent(at).left();
-        return new Notch(name, count, new Line(drawn.at(at), drawn.at(at).plus(inwards.times(NOTCH))));
+        return Notch.on(piece, edge, at, name, count);
     }
 
     /** A grainline along {@code down}: the longest that keeps clear of the outline. */

@@ -5,10 +5,10 @@ import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
-import dev.hingepoint.alter.Bisection;
 import dev.hingepoint.alter.Catalogue;
 import dev.hingepoint.alter.Options;
 import dev.hingepoint.check.Law;
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.move.Paper;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.AlterationRequest;
@@ -45,7 +45,7 @@ final class Sleeveless implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("raise", "take in", "finish", "depth", "width", "cloth");
-        boolean isKnit = draft.pattern().card().stretchAcross() > 0;
+        boolean isKnit = draft.pattern().card().isKnit();
         double raise = options.length("raise").map(Length::mm).orElse(isKnit ? 10.0 : 12.0);
         double takeIn = options.length("take in").map(Length::mm).orElse(isKnit ? 10.0 : 6.0);
         List<Piece> dropped = sleeves(draft);
@@ -61,8 +61,7 @@ final class Sleeveless implements Alteration {
         String finish = options.choice("finish", "facing", "binding", "none").orElse(isKnit ? "binding" : "facing");
         amounts.put("finish", finish);
         List<Step> steps = new ArrayList<>();
-        dropped.forEach(piece -> steps.add(new Step(
-                "Leave the " + piece.name() + " out", piece, piece, List.of(), List.of(), List.of(), List.of())));
+        dropped.forEach(piece -> steps.add(Step.of("Leave the " + piece.name() + " out", piece, piece)));
         steps.addAll(raised.steps());
         Altered altered = new Altered(raised.draft(), amounts, steps, raised.laws(), raised.notes());
         return finish.equals("none") ? altered : finished(altered, finish, options);
@@ -71,7 +70,7 @@ final class Sleeveless implements Alteration {
     /** The pieces that are set into an armhole, and whatever is sewn to nothing else. */
     private static List<Piece> sleeves(Draft draft) {
         List<Piece> dropped = new ArrayList<>(draft.pieces().stream()
-                .filter(piece -> piece.hasEdge("cap"))
+                .filter(piece -> piece.hasEdge(Names.CAP))
                 .filter(piece -> draft.seams().stream().anyMatch(seam -> joins(seam, piece, Names.ARMHOLE)))
                 .toList());
         if (dropped.isEmpty()) {
@@ -90,7 +89,7 @@ final class Sleeveless implements Alteration {
     }
 
     private static boolean joins(Seam seam, Piece sleeve, String edge) {
-        return seam.joins(new EdgeRef(sleeve.name(), "cap"))
+        return seam.joins(new EdgeRef(sleeve.name(), Names.CAP))
                 && edges(seam).anyMatch(other -> other.edge().equals(edge));
     }
 
@@ -119,7 +118,7 @@ final class Sleeveless implements Alteration {
     /** A raised armhole is drawn from shoulder to underarm in one. */
     private static void requireUndivided(Draft draft) {
         draft.piecesWithEdges(Names.ARMHOLE, Names.SIDE_SEAM).stream()
-                .filter(piece -> !piece.hasEdge("shoulder"))
+                .filter(piece -> !piece.hasEdge(Names.SHOULDER))
                 .findFirst()
                 .ifPresent(piece -> {
                     throw new Refusal(Reason.BeyondLimit.of(
@@ -130,9 +129,7 @@ final class Sleeveless implements Alteration {
 
     private static boolean works(Draft draft, double raise, double takeIn) {
         try {
-            Altered raised = raised(draft, raise, takeIn);
-            return raised.laws().stream()
-                    .allMatch(law -> law.on(draft, raised.draft()).holds());
+            return raised(draft, raise, takeIn).holds(draft);
         } catch (Refusal | IllegalArgumentException no) {
             return false;
         }
@@ -172,21 +169,8 @@ final class Sleeveless implements Alteration {
         }
         draft.seams().stream()
                 .filter(seam -> edges(seam).allMatch(edge -> edge.edge().equals(Names.SIDE_SEAM)))
-                .forEach(seam -> laws.add(sameDifference(seam)));
+                .forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.5)));
         return new Altered(draft.with(changed), Map.of(), steps, laws, List.of());
-    }
-
-    private static Law sameDifference(Seam seam) {
-        return new Law(
-                "changes front and back side seam alike",
-                Where.inPiece(seam.join().get(0).piece()).edge(Names.SIDE_SEAM),
-                (before, after) -> difference(before, seam),
-                (before, after) -> difference(after, seam),
-                0.5);
-    }
-
-    private static double difference(Draft draft, Seam seam) {
-        return draft.sewnLength(seam.join().get(0)) - draft.sewnLength(seam.to().get(0));
     }
 
     /** The same, with its armhole faced or bound. */

@@ -1,5 +1,6 @@
 package dev.hingepoint.move;
 
+import dev.hingepoint.curve.Bisection;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -7,6 +8,7 @@ import dev.hingepoint.curve.Position;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Dart;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /**
@@ -14,8 +16,6 @@ import java.util.function.UnaryOperator;
  * it, both legs by one amount, which keeps the intake there.
  */
 final class FoldedDart {
-    private static final int HALVINGS = 80;
-
     /** A leg, parted at its widest place. */
     private record Leg(Path before, Point widest, Path after) {
         static Leg of(Path leg, Position widest) {
@@ -48,22 +48,14 @@ final class FoldedDart {
         Leg first = parted(dart.legs().get(0), image, firstLeg);
         Leg second = parted(dart.legs().get(1), image, secondLeg);
         Vector along = second.widest().minus(first.widest());
-        double low = -1;
-        double high = 1;
-        if (along.length() == 0 || difference(first, second, along, low) * difference(first, second, along, high) > 0) {
+        if (along.length() == 0) {
             return MarksAfterCut.withLegs(dart, firstLeg, secondLeg);
         }
-        boolean rising = difference(first, second, along, high) > 0;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (difference(first, second, along, middle) > 0 == rising) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        double fraction = (low + high) / 2;
-        return MarksAfterCut.withLegs(dart, first.leant(along, fraction), second.leant(along, fraction));
+        OptionalDouble even = Bisection.zero(-1, 1, fraction -> difference(first, second, along, fraction));
+        return even.isEmpty()
+                ? MarksAfterCut.withLegs(dart, firstLeg, secondLeg)
+                : MarksAfterCut.withLegs(
+                        dart, first.leant(along, even.getAsDouble()), second.leant(along, even.getAsDouble()));
     }
 
     private static double difference(Leg first, Leg second, Vector along, double fraction) {

@@ -30,6 +30,11 @@ public record Step(
         fills = List.copyOf(fills);
     }
 
+    /** A step that draws nothing: what is cut, sewn or left out otherwise. */
+    public static Step of(String caption, Piece before, Piece after) {
+        return new Step(caption, before, after, List.of(), List.of(), List.of(), List.of());
+    }
+
     /**
      * A part of the paper and how it moved.
      *

@@ -89,6 +89,11 @@ public record Card(
                 Optional.empty());
     }
 
+    /** Whether the draft counts on a cloth that stretches round the body. */
+    public boolean isKnit() {
+        return stretchAcross > 0;
+    }
+
     public Card withSeams(List<Seam> changed) {
         return new Card(
                 name,

@@ -69,6 +69,11 @@ public record Draft(Pattern pattern, String size, Optional<String> front, Patter
         return piece(edge.piece()).sewnLength(edge.edge());
     }
 
+    /** The sewn length in mm of edges that make up one side of a seam. */
+    public double sewnLength(List<EdgeRef> edges) {
+        return edges.stream().mapToDouble(this::sewnLength).sum();
+    }
+
     /**
      * The finished girth in mm round the body at a level: every piece that the level crosses as often as it is cut, darts closed.
      *

@@ -7,6 +7,7 @@ import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -250,6 +251,11 @@ public final class Piece {
     /** Whether a point lies on the paper within the stitching line. */
     public boolean holds(Point point) {
         return JtsBridge.holds(this, point);
+    }
+
+    /** Square to the stitching line, into the paper, where the line runs along {@code run} as it is drawn. */
+    public Vector inwards(Vector run) {
+        return isClockwise() ? run.right() : run.left();
     }
 
     /** The edge on the body's centre line: centre front or centre back, else a fold; empty for a sleeve. */

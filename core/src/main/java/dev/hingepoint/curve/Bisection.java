@@ -1,8 +1,10 @@
-package dev.hingepoint.alter;
+package dev.hingepoint.curve;
 
+import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
 
-/** The largest amount that still works, for a refusal that says so. */
+/** Halving an interval: the largest amount that still works, the place where a value passes through nothing. */
 public final class Bisection {
     private static final int HALVINGS = 60;
 
@@ -26,5 +28,15 @@ public final class Bisection {
             }
         }
         return low;
+    }
+
+    /** Where a value that is continuous passes through 0 between two places; empty where it has one sign at both. */
+    public static OptionalDouble zero(double low, double high, DoubleUnaryOperator value) {
+        double atHigh = value.applyAsDouble(high);
+        if (value.applyAsDouble(low) * atHigh > 0) {
+            return OptionalDouble.empty();
+        }
+        boolean rising = atHigh > 0;
+        return OptionalDouble.of(largest(low, high, place -> value.applyAsDouble(place) > 0 != rising));
     }
 }
