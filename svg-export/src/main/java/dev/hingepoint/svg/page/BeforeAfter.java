@@ -48,8 +48,7 @@ public final class BeforeAfter {
         legend(strokes, texts, legend);
         double width = Math.max(x - BETWEEN, legend + 330) + MARGIN;
         double height = bottom + MARGIN;
-        return SvgPage.write(
-                width, height, new Box(0, 0, width, height), new Drawn(strokes, texts), "before and after");
+        return SvgPage.write(width, height, new Drawn(strokes, texts), "before and after");
     }
 
     private static void legend(List<Stroke> strokes, List<Text> texts, double x) {

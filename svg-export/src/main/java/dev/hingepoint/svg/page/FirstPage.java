@@ -51,8 +51,8 @@ final class FirstPage {
             }
             line += 6;
         }
-        strokes.add(Stroke.of(Style.FRAME, new Point(0, 0), new Point(right - 1, 0)));
-        strokes.add(Stroke.of(Style.FRAME, new Point(0, 0), new Point(0, bottom - 1)));
+        strokes.add(Stroke.of(Style.RULE, new Point(0, 0), new Point(right - 1, 0)));
+        strokes.add(Stroke.of(Style.RULE, new Point(0, 0), new Point(0, bottom - 1)));
         return new Drawn(strokes, texts);
     }
 

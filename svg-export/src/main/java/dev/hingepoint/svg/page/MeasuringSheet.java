@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.page;
 
-import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.fit.Measure;
 import java.util.ArrayList;
@@ -49,12 +48,7 @@ public final class MeasuringSheet {
             line(strokes, ROOM, y + 1, RIGHT);
             y += 7.5;
         }
-        return SvgPage.write(
-                paper.width(),
-                paper.height(),
-                new Box(0, 0, paper.width(), paper.height()),
-                new Drawn(strokes, texts),
-                "measuring sheet");
+        return SvgPage.write(paper.width(), paper.height(), new Drawn(strokes, texts), "measuring sheet");
     }
 
     private static void text(List<Text> texts, String words, double x, double y, double size) {

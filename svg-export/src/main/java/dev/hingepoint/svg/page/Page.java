@@ -1,14 +1,51 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.curve.Box;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
 /**
  * One page to print: everything on it in mm from the paper's upper left corner, lines cut off at the printable area. This is the one page model that every writer writes from.
  *
- * @param row of the page in the sheet, from 1
+ * @param row of the page in the sheet, from 1; 0 for a page that is read and not taped in
  * @param column of the page in the sheet, from 1
+ * @param weight how many times as wide as usual its lines are drawn
+ * @param drawn what is printed of the pattern, or to read
+ * @param frame what the page says of itself: its name, and how it is joined to its neighbours
  */
-public record Page(int row, int column, Paper paper, double margin, Drawn drawn) {
+public record Page(int row, int column, Paper paper, double margin, double weight, Drawn drawn, Drawn frame) {
     /** "2.3": row and column. */
     public String name() {
         return row + "." + column;
+    }
+
+    /** The part of the paper that is printed on. */
+    Box printable() {
+        return new Box(margin, margin, paper.width() - margin, paper.height() - margin);
+    }
+
+    /** All that is on it, layer by layer, the lowest first. */
+    public Map<Layer, Drawn> layers() {
+        Map<Layer, Drawn> layers = new EnumMap<>(Layer.class);
+        for (Layer layer : Layer.values()) {
+            List<Stroke> strokes = new ArrayList<>();
+            List<Text> texts = new ArrayList<>();
+            for (Drawn part : List.of(drawn, frame)) {
+                part.strokes().stream()
+                        .filter(stroke -> stroke.style().layer() == layer)
+                        .forEach(strokes::add);
+            }
+            if (layer == Layer.LABELS) {
+                texts.addAll(drawn.texts());
+            } else if (layer == Layer.PAGE) {
+                texts.addAll(frame.texts());
+            }
+            if (!strokes.isEmpty() || !texts.isEmpty()) {
+                layers.put(layer, new Drawn(strokes, texts));
+            }
+        }
+        return layers;
     }
 }

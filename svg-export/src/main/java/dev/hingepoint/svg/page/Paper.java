@@ -3,33 +3,113 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Unit;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * A sheet of paper, upright, in mm: ISO 216 sizes, and the North American ones.
+ * What is printed on, in mm: a sheet of an ISO 216 or a North American size, or of any other; a roll; or no paper at all, but a light that is thrown on the cloth.
+ *
+ * @param width as it goes through the printer; of a roll, its width
+ * @param height of a roll or a projection the most that one file can hold, of which only so much is used as is drawn on
  */
-public record Paper(String name, double width, double height) {
-    private static final double INCH = 25.4;
-    private static final List<Paper> KNOWN = List.of(
-            new Paper("A4", 210, 297),
-            new Paper("A3", 297, 420),
-            new Paper("A2", 420, 594),
-            new Paper("A1", 594, 841),
-            new Paper("A0", 841, 1189),
-            new Paper("Letter", 8.5 * INCH, 11 * INCH),
-            new Paper("Legal", 8.5 * INCH, 14 * INCH),
-            new Paper("Tabloid", 11 * INCH, 17 * INCH));
+public record Paper(String name, double width, double height, Kind kind) {
+    /** How much of it is used. */
+    public enum Kind {
+        /** Each page whole. */
+        SHEET,
+        /** As long as is needed. */
+        ROLL,
+        /** As wide and as long as is needed, on one page. */
+        PROJECTION
+    }
 
-    /** @throws Refusal where no paper has that name */
+    private static final double INCH = 25.4;
+
+    /** No page of a PDF is larger than 200 in (ISO 32000-1, annex C: 14 400 units of 1/72 in). */
+    private static final double LONGEST = 5000;
+
+    private static final double SMALLEST = 100;
+    private static final List<Paper> KNOWN = List.of(
+            sheet("A4", 210, 297),
+            sheet("A3", 297, 420),
+            sheet("A2", 420, 594),
+            sheet("A1", 594, 841),
+            sheet("A0", 841, 1189),
+            sheet("Letter", 8.5 * INCH, 11 * INCH),
+            sheet("Legal", 8.5 * INCH, 14 * INCH),
+            sheet("Tabloid", 11 * INCH, 17 * INCH),
+            new Paper("projector", LONGEST, LONGEST, Kind.PROJECTION));
+    private static final Pattern SIDES =
+            Pattern.compile("(?i)([0-9. /]+?)([a-z\"]*)\\s*[x\u00d7]\\s*([0-9. /]+?)([a-z\"]*)");
+    private static final Pattern ROLL = Pattern.compile("(?i)roll\\s+(.+)");
+
+    private static Paper sheet(String name, double width, double height) {
+        return new Paper(name, width, height, Kind.SHEET);
+    }
+
+    /**
+     * A paper by name ({@code a4}, {@code letter}, {@code projector}), by its sides ({@code 320x450}, {@code 12x18 in}), or a roll by its width ({@code roll 914 mm}); a
+     * bare number is in mm.
+     *
+     * @throws Refusal where it names no paper
+     */
     public static Paper named(String name) {
-        return KNOWN.stream()
-                .filter(paper -> paper.name.toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT)))
-                .findFirst()
-                .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        "there is no paper '" + name + "'; there are "
-                                + String.join(
-                                        ", ", KNOWN.stream().map(Paper::name).toList()),
-                        Where.UNKNOWN)));
+        String wanted = name.strip();
+        for (Paper paper : KNOWN) {
+            if (paper.name.toLowerCase(Locale.ROOT).equals(wanted.toLowerCase(Locale.ROOT))) {
+                return paper;
+            }
+        }
+        Matcher roll = ROLL.matcher(wanted);
+        if (roll.matches()) {
+            double width = side(name, Length.parse(roll.group(1), Unit.MILLIMETRE));
+            return new Paper("roll " + Reason.millimetres(width), width, LONGEST, Kind.ROLL);
+        }
+        Matcher sides = SIDES.matcher(wanted);
+        if (sides.matches()) {
+            Unit unit = sides.group(4).isEmpty() ? Unit.MILLIMETRE : Unit.parse(sides.group(4));
+            Unit first = sides.group(2).isEmpty() ? unit : Unit.parse(sides.group(2));
+            double width = side(name, Length.parse(sides.group(1), first));
+            double height = side(name, Length.parse(sides.group(3), unit));
+            return sheet(number(width) + " \u00d7 " + Reason.millimetres(height), width, height);
+        }
+        throw new Refusal(new Reason.Unreadable(
+                "there is no paper '" + name + "'; there are "
+                        + String.join(", ", KNOWN.stream().map(Paper::name).toList())
+                        + ", any width x height such as 320x450, and a roll, such as roll 914 mm",
+                Where.UNKNOWN));
+    }
+
+    private static String number(double mm) {
+        String written = Reason.millimetres(mm);
+        return written.substring(0, written.length() - " mm".length());
+    }
+
+    private static double side(String name, Length length) {
+        if (!(length.mm() >= SMALLEST && length.mm() <= LONGEST)) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "the paper '" + name + "' has a side of " + length + "; one between " + Reason.millimetres(SMALLEST)
+                            + " and " + Reason.millimetres(LONGEST) + " would work",
+                    Where.UNKNOWN));
+        }
+        return length.mm();
+    }
+
+    /** The same sheet turned by a quarter. */
+    public Paper turned() {
+        return new Paper(name, height, width, kind);
+    }
+
+    /** The same paper, cut off to what is used of it. */
+    Paper cutTo(double usedWidth, double usedHeight) {
+        return new Paper(name, usedWidth, usedHeight, kind);
+    }
+
+    boolean isLying() {
+        return kind == Kind.SHEET && width > height;
     }
 }

@@ -58,7 +58,7 @@ final class SheetMap {
         }
         double size = Math.min(HEADING, 40 * scale);
         printed.pages().forEach(page -> texts.add(placed(free, area(page, options), small, page.name(), size)));
-        return SvgPage.write(width, height, paper, new Drawn(strokes, texts), "map of the pages");
+        return SvgPage.write(width, height, new Drawn(strokes, texts), "map of the pages");
     }
 
     private static List<String> heading(Printed printed) {

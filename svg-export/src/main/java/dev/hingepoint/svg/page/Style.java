@@ -1,28 +1,60 @@
 package dev.hingepoint.svg.page;
 
+import java.util.List;
 import java.util.stream.Stream;
 
 /** How a line is drawn: told apart without colour, by width and dashes (common practice; widths after ISO 128: wide and narrow lines). */
 public enum Style {
-    CUTTING(0.5, ""),
-    STITCHING(0.3, "4 2"),
-    FOLD(0.5, "12 2 2 2"),
-    LEVEL(0.2, "1 1.5"),
-    DART(0.3, "4 2"),
-    MARK(0.3, ""),
-    LEADER(0.18, ""),
-    BEFORE(0.3, "1.5 1.5"),
-    AFTER(0.7, ""),
-    SQUARE(0.2, ""),
-    FRAME(0.15, "0.5 2"),
-    JOIN(0.25, "");
+    CUTTING(Layer.CUTTING, 0.5, ""),
+    STITCHING(Layer.STITCHING, 0.3, "4 2"),
+    FOLD(Layer.CUTTING, 0.5, "12 2 2 2"),
+    LEVEL(Layer.MARKS, 0.2, "1 1.5"),
+    DART(Layer.MARKS, 0.3, "4 2"),
+    MARK(Layer.MARKS, 0.3, ""),
+    LEADER(Layer.LABELS, 0.18, ""),
+    BEFORE(Layer.ORIGINAL, 0.3, "1.5 1.5"),
+    AFTER(Layer.CUTTING, 0.7, ""),
+    SQUARE(Layer.PAGE, 0.2, ""),
+    /** A rule, a box to tick, the outline of a page on the map. */
+    RULE(Layer.PAGE, 0.2, ""),
+    /** Where a page is cut off before it is laid on its neighbour. */
+    TRIM(Layer.PAGE, 0.25, ""),
+    /** How far a neighbour lies on a page. */
+    GLUE(Layer.PAGE, 0.2, "3 1.5"),
+    JOIN(Layer.PAGE, 0.25, ""),
+    GRID(Layer.GRID, 0.1, ""),
+    GRID_TENTH(Layer.GRID, 0.25, ""),
+    NEST_1(Layer.CUTTING, 0.4, ""),
+    NEST_2(Layer.CUTTING, 0.4, "8 2"),
+    NEST_3(Layer.CUTTING, 0.4, "2.5 1.5"),
+    NEST_4(Layer.CUTTING, 0.4, "10 1.5 1 1.5"),
+    NEST_5(Layer.CUTTING, 0.4, "1 1.2"),
+    NEST_6(Layer.CUTTING, 0.4, "10 1.5 1 1.5 1 1.5"),
+    NEST_7(Layer.CUTTING, 0.8, ""),
+    NEST_8(Layer.CUTTING, 0.8, "8 2.5"),
+    NEST_9(Layer.CUTTING, 0.8, "2.5 2"),
+    NEST_10(Layer.CUTTING, 0.8, "10 2 1 2");
 
+    private static final List<Style> NEST =
+            Stream.of(values()).filter(style -> style.name().startsWith("NEST")).toList();
+
+    private final Layer layer;
     private final double width;
     private final String dashes;
 
-    Style(double width, String dashes) {
+    Style(Layer layer, double width, String dashes) {
+        this.layer = layer;
         this.width = width;
         this.dashes = dashes;
+    }
+
+    /** The cutting lines of sizes that lie in one another, each told from the others: as many as there are. */
+    static List<Style> nest() {
+        return NEST;
+    }
+
+    public Layer layer() {
+        return layer;
     }
 
     /** Stroke width in mm. */
@@ -30,15 +62,15 @@ public enum Style {
         return width;
     }
 
-    /** Lengths of dashes and gaps in mm; empty for an unbroken line. */
-    public String dashes() {
-        return dashes;
+    /** Lengths of dashes and gaps in mm, in turn; none for an unbroken line. */
+    public List<Double> dashes() {
+        return dashes.isEmpty()
+                ? List.of()
+                : Stream.of(dashes.split(" ")).map(Double::valueOf).toList();
     }
 
     /** After how many mm the dashes begin anew; 0 for an unbroken line. */
     double dashLength() {
-        return dashes.isEmpty()
-                ? 0
-                : Stream.of(dashes.split(" ")).mapToDouble(Double::parseDouble).sum();
+        return dashes().stream().mapToDouble(length -> length).sum();
     }
 }

@@ -9,21 +9,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Writes a page as SVG at true scale: width, height and viewBox in mm, and the page size for a browser that prints it. */
+/** Writes a page as SVG at true scale: width, height and viewBox in mm, and the page size for a browser that prints it. Each {@link Layer} is one group. */
 public final class SvgPage {
     private SvgPage() {}
 
     public static String write(Page page) {
-        double margin = page.margin();
-        Box printable = new Box(
-                margin, margin, page.paper().width() - margin, page.paper().height() - margin);
-        return write(page.paper().width(), page.paper().height(), printable, page.drawn(), "page " + page.name());
+        return write(page, page.printable(), "page " + page.name());
     }
 
-    /** One drawing on a sheet of its own, everything within {@code clip}. */
-    static String write(double width, double height, Box clip, Drawn drawn, String title) {
-        String w = Numbers.of(width);
-        String h = Numbers.of(height);
+    /** One drawing on a sheet of its own. */
+    static String write(double width, double height, Drawn drawn, String title) {
+        Paper sheet = new Paper("", width, height, Paper.Kind.SHEET);
+        Page page = new Page(1, 1, sheet, 0, 1, drawn, new Drawn(List.of(), List.of()));
+        return write(page, page.printable(), title);
+    }
+
+    private static String write(Page page, Box clip, String title) {
+        String w = Numbers.of(page.paper().width());
+        String h = Numbers.of(page.paper().height());
         StringBuilder svg = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + w + "mm\" height=\"" + h
                 + "mm\" viewBox=\"0 0 " + w + " " + h + "\">\n<title>" + Xml.escaped(title)
@@ -31,9 +34,16 @@ public final class SvgPage {
         svg.append("<clipPath id=\"printable\"><rect x=\"" + Numbers.of(clip.left()) + "\" y=\""
                 + Numbers.of(clip.top()) + "\" width=\"" + Numbers.of(clip.width()) + "\" height=\""
                 + Numbers.of(clip.height()) + "\"/></clipPath>\n");
+        svg.append("<g font-family=\"'Liberation Sans', Arial, Helvetica, sans-serif\">\n");
+        page.layers().forEach((layer, drawn) -> layer(svg, layer, drawn, page.weight()));
+        return svg.append("</g>\n</svg>\n").toString();
+    }
+
+    private static void layer(StringBuilder svg, Layer layer, Drawn drawn, double weight) {
+        svg.append("<g id=\"" + layer.words().replaceAll("[^a-z]+", "-") + "\">\n");
         drawn.strokes().stream()
                 .sorted(Comparator.comparing(Stroke::style))
-                .collect(Collectors.groupingBy(SvgPage::look, LinkedHashMap::new, Collectors.toList()))
+                .collect(Collectors.groupingBy(stroke -> look(stroke, weight), LinkedHashMap::new, Collectors.toList()))
                 .forEach((look, strokes) -> {
                     svg.append("<path fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" ")
                             .append(look)
@@ -41,21 +51,26 @@ public final class SvgPage {
                     strokes.forEach(stroke -> data(svg, stroke.points()));
                     svg.append("\"/>\n");
                 });
-        svg.append(
-                "<g clip-path=\"url(#printable)\" font-family=\"'Liberation Sans', Arial, Helvetica, sans-serif\">\n");
-        drawn.texts().forEach(text -> svg.append(text(text)));
-        return svg.append("</g>\n</svg>\n").toString();
+        if (!drawn.texts().isEmpty()) {
+            svg.append("<g clip-path=\"url(#printable)\">\n");
+            drawn.texts().forEach(text -> svg.append(text(text)));
+            svg.append("</g>\n");
+        }
+        svg.append("</g>\n");
     }
 
     /** The attributes that strokes share which are drawn as one path. */
-    private static String look(Stroke stroke) {
+    private static String look(Stroke stroke, double weight) {
         Style style = stroke.style();
-        String look = "stroke-width=\"" + Numbers.of(style.width()) + "\"";
+        String look = "stroke-width=\"" + Numbers.of(style.width() * weight) + "\"";
         if (style.dashes().isEmpty()) {
             return look;
         }
-        String offset = Numbers.of(stroke.before() % style.dashLength());
-        return look + " stroke-dasharray=\"" + style.dashes() + "\""
+        String dashes = style.dashes().stream()
+                .map(length -> Numbers.of(length * weight))
+                .collect(Collectors.joining(" "));
+        String offset = Numbers.of(stroke.before() % (style.dashLength() * weight));
+        return look + " stroke-dasharray=\"" + dashes + "\""
                 + (offset.equals("0") ? "" : " stroke-dashoffset=\"" + offset + "\"");
     }
 

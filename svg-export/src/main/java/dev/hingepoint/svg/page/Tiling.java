@@ -116,8 +116,15 @@ final class Tiling {
         List<Text> names = new ArrayList<>();
         joints.forEach(places -> names.add(free.place(places.stream()).orElse(places.get(0))));
         names.addAll(name(cell, area, free.keepingOff(CLEAR_OF_NAME)));
-        Drawn drawn = marked.and(new Drawn(List.of(), names)).moved(toPage);
-        return new Page(cell.get(0) + 1, cell.get(1) + 1, options.paper(), options.margin(), drawn);
+        Drawn frame = new Drawn(marks, names);
+        return new Page(
+                cell.get(0) + 1,
+                cell.get(1) + 1,
+                options.paper(),
+                options.margin(),
+                1,
+                cells.get(cell).moved(toPage),
+                frame.moved(toPage));
     }
 
     /** What room a page has left between what is drawn on it. */
@@ -159,7 +166,7 @@ final class Tiling {
     private List<Stroke> marks(List<Integer> cell, Box area, List<List<Text>> names) {
         List<Stroke> strokes = new ArrayList<>();
         strokes.add(Stroke.of(
-                Style.FRAME,
+                Style.TRIM,
                 new Point(area.left(), area.top()),
                 new Point(area.right(), area.top()),
                 new Point(area.right(), area.bottom()),

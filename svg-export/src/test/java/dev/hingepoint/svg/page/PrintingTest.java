@@ -61,7 +61,8 @@ class PrintingTest {
     @CsvSource({"-1, 10", "25, 10", "NaN, 10", "10, 6", "10, -3", "10, 300", "10, NaN"})
     void marginsAndOverlapsThatLeaveNoRoomAreRefused(double margin, double overlap) {
         Paper paper = Paper.named("a4");
-        Refusal refusal = assertThrows(Refusal.class, () -> new PrintOptions(paper, margin, overlap, "", ""));
+        Refusal refusal = assertThrows(
+                Refusal.class, () -> PrintOptions.of(paper).withMargin(margin).withOverlap(overlap));
         assertTrue(refusal.getMessage().matches("(a margin|the overlap).* mm.*"), refusal.getMessage());
         assertEquals(1, refusal.getMessage().lines().count());
     }
@@ -212,7 +213,7 @@ class PrintingTest {
     @ParameterizedTest
     @CsvSource({"a4, 10", "letter, 10", "legal, 10", "a4, 15", "letter, 10.7", "tabloid, 0"})
     void theFirstPageIsAllOnTheFirstPage(String name, double margin) {
-        PrintOptions options = new PrintOptions(Paper.named(name), margin, 10, "", "");
+        PrintOptions options = PrintOptions.of(Paper.named(name)).withMargin(margin);
         Box own = new Box(0, 0, options.stepAcross(), options.stepDown());
         Drawn first = FirstPage.drawn(draft, options);
         assertEquals(own, own.union(first.bounds()));
@@ -293,7 +294,7 @@ class PrintingTest {
         assertEquals(10, parts.get(0).before(), 1e-9);
         Stroke right = Clipping.clipped(parts.get(0), new Box(40, 0, 100, 100)).get(0);
         assertEquals(60, right.before(), 1e-9);
-        String svg = SvgPage.write(100, 100, new Box(0, 0, 100, 100), new Drawn(parts, List.of()), "test");
+        String svg = SvgPage.write(100, 100, new Drawn(parts, List.of()), "test");
         assertTrue(svg.contains("stroke-dasharray=\"4 2\" stroke-dashoffset=\"4\""), svg);
     }
 }
