@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param stretchAcross what the draft needs of the cloth, as a fraction
  * @param stretchDown what the draft needs of the cloth, as a fraction
  * @param fronts the cup difference of each front, by its name, where a second one is drawn
+ * @param lays which ways round the pieces may be laid
  * @param altered what was done to it
  */
 public record Card(
@@ -26,6 +27,7 @@ public record Card(
         Allowances allowances,
         List<Opening> openings,
         Map<String, Length> fronts,
+        Lays lays,
         Optional<Altered> altered) {
     /**
      * What was done to one size, and whom it now fits.
@@ -86,6 +88,7 @@ public record Card(
                 new Allowances(Map.of()),
                 List.of(),
                 Map.of(),
+                Lays.ONE_WAY,
                 Optional.empty());
     }
 
@@ -106,6 +109,7 @@ public record Card(
                 allowances,
                 openings,
                 fronts,
+                lays,
                 altered);
     }
 
@@ -121,6 +125,7 @@ public record Card(
                 allowances,
                 openings,
                 fronts,
+                lays,
                 Optional.of(done));
     }
 

@@ -38,6 +38,7 @@ class CapEaseTest {
                 card.allowances(),
                 card.openings(),
                 card.fronts(),
+                card.lays(),
                 card.altered()));
     }
 

@@ -69,6 +69,7 @@ class PlannerTest {
                 card.allowances(),
                 List.of(new Opening(new EdgeRef("back", "centre back"), "neckline", new Length(600))),
                 Map.of(),
+                card.lays(),
                 Optional.empty()));
     }
 
@@ -214,6 +215,7 @@ class PlannerTest {
                 card.allowances(),
                 List.of(new Opening(new EdgeRef("back", "centre back"), "neckline", new Length(600))),
                 Map.of(),
+                card.lays(),
                 Optional.empty()));
         Draft draft = pattern.in("40");
         double hip = draft.girth("hip") / 0.95;

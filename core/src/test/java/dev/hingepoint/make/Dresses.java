@@ -66,6 +66,7 @@ final class Dresses {
                 card.allowances(),
                 card.openings(),
                 card.fronts(),
+                card.lays(),
                 Optional.empty());
         return draft.pattern().with(knit).in("40");
     }

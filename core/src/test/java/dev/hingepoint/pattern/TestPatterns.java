@@ -138,6 +138,7 @@ public final class TestPatterns {
                 card.allowances(),
                 List.of(),
                 Map.of(),
+                card.lays(),
                 Optional.empty());
     }
 

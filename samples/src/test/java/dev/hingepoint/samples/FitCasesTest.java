@@ -90,6 +90,7 @@ class FitCasesTest {
                 card.allowances(),
                 openings,
                 fronts,
+                card.lays(),
                 Optional.empty()));
     }
 

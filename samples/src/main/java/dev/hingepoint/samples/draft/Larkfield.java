@@ -14,6 +14,7 @@ import dev.hingepoint.pattern.Cutting;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Opening;
@@ -87,6 +88,7 @@ public final class Larkfield {
                 new Allowances(allowances),
                 List.of(new Opening(new EdgeRef("back", "centre back"), "neckline", new Length(550))),
                 Map.of(),
+                new Lays(Map.of(Lays.DEFAULT, Lays.Way.TWO_WAYS)),
                 Optional.empty());
     }
 

@@ -10,6 +10,7 @@ import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Cutting;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Pattern;
@@ -64,6 +65,7 @@ public final class LarkfieldShell {
                 new Allowances(allowances),
                 List.of(),
                 Map.of(),
+                new Lays(Map.of(Lays.DEFAULT, Lays.Way.TWO_WAYS)),
                 Optional.empty());
     }
 

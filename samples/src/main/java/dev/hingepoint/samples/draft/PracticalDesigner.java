@@ -63,6 +63,7 @@ public final class PracticalDesigner {
                         new Allowances(Map.of("default", new Length(15))),
                         List.of(),
                         Map.of(),
+                        card.lays(),
                         Optional.empty()),
                 List.of(back));
     }

@@ -6,6 +6,7 @@ import dev.hingepoint.Where;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
@@ -41,6 +42,13 @@ final class CardCheck {
     }
 
     private void check(Pattern pattern) {
+        List<String> names = pattern.nest().stream().map(Piece::name).distinct().toList();
+        card.lays().byPiece().keySet().stream()
+                .filter(name -> !name.equals(Lays.DEFAULT) && !names.contains(name))
+                .findFirst()
+                .ifPresent(name -> {
+                    throw missing("lay", "piece", name, names);
+                });
         if (!card.baseSize().isEmpty() && !pattern.hasSize(card.baseSize())) {
             throw missing("base size", "size", card.baseSize(), pattern.sizes());
         }

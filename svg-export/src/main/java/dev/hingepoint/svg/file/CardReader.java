@@ -4,6 +4,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Construction;
+import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
 import java.util.LinkedHashMap;
@@ -25,6 +26,7 @@ public final class CardReader {
             "allowances",
             "openings",
             "fronts",
+            "lay",
             "altered",
             "fits");
 
@@ -62,6 +64,7 @@ public final class CardReader {
                 usual.allowances(),
                 usual.openings(),
                 root.map("fronts").map(CardReader::fronts).orElse(Map.of()),
+                root.map("lay").map(CardReader::lays).orElse(Lays.ONE_WAY),
                 root.map("altered").map(altered -> altered(altered, root, chart, usual)));
         List<String> unknown =
                 root.keys().stream().filter(key -> !KNOWN.contains(key)).toList();
@@ -101,6 +104,19 @@ public final class CardReader {
                             .orElseThrow(() -> front.refuse("cup difference is missing")));
         }
         return byName;
+    }
+
+    private static Lays lays(Yaml lay) {
+        Map<String, Lays.Way> byPiece = new LinkedHashMap<>();
+        for (String piece : lay.keys()) {
+            String way = lay.text(piece).orElseThrow(() -> lay.refuse(piece + " says nothing"));
+            byPiece.put(
+                    piece,
+                    Lays.Way.named(way)
+                            .orElseThrow(() ->
+                                    lay.refuse(piece + " must be one way, two ways or any way, not '" + way + "'")));
+        }
+        return new Lays(byPiece);
     }
 
     private static Card.Altered altered(Yaml altered, Yaml root, BodyChart chart, Construction usual) {

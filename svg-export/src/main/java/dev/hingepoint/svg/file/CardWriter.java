@@ -39,6 +39,12 @@ public final class CardWriter {
                         .map(entry -> plain(entry.getKey()) + ": {cup difference: "
                                 + ConstructionText.millimetres(entry.getValue()) + "}")
                         .toList());
+        block(
+                "lay",
+                card.lays().byPiece().entrySet().stream()
+                        .map(entry ->
+                                plain(entry.getKey()) + ": " + entry.getValue().words())
+                        .toList());
         card.altered().ifPresent(altered -> altered(altered, card));
         return yaml.toString();
     }
