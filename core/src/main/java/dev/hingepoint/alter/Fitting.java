@@ -62,7 +62,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             }
             draft = altered.draft();
         }
-        Card card = draft.pattern().card().withAltered(altered(before, draft, order));
+        Card card = draft.pattern().card().withAltered(altered(before, draft, order, steps));
         Draft after = draft.with(draft.pattern().with(card));
         Ledger ledger = new Ledger(card.name(), order.size(), entries, List.of(), Ledger.seams(after));
         return new Fitting(before, after, ledger, steps, notes);
@@ -106,11 +106,13 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 : List.of("a fitter would go in another order: " + String.join(", ", sorted));
     }
 
-    private static Card.Altered altered(Draft before, Draft after, Order order) {
+    private static Card.Altered altered(Draft before, Draft after, Order order, List<Step> steps) {
         List<AlterationRequest> all = new ArrayList<>();
         Optional<Card.Altered> already =
                 before.pattern().card().altered().filter(done -> done.size().equals(order.size()));
         already.ifPresent(done -> all.addAll(done.alterations()));
+        List<String> told = new ArrayList<>(already.map(Card.Altered::steps).orElse(List.of()));
+        steps.forEach(step -> told.add(step.sentence()));
         List<AlterationRequest> made = already.map(Card.Altered::make).orElse(List.of());
         Optional<Construction> own = after.pattern()
                 .card()
@@ -128,7 +130,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             String column = BodyChart.column(girth.level()).orElse(girth.level());
             fits.computeIfPresent(column, (name, body) -> new Length(body.mm() + girth.after() - girth.before()));
         }
-        return new Card.Altered(order.size(), before.front(), all, made, fits, own);
+        return new Card.Altered(order.size(), before.front(), all, made, told, fits, own);
     }
 
     /** The seams that matched before and no longer do. */

@@ -1,5 +1,7 @@
 package dev.hingepoint.curve;
 
+import java.util.List;
+
 /** An upright rectangle, in mm; {@code top} is the smaller y, since y runs down. */
 public record Box(double left, double top, double right, double bottom) {
     public Box {
@@ -31,6 +33,12 @@ public record Box(double left, double top, double right, double bottom) {
 
     public Box moved(Vector step) {
         return new Box(left + step.x(), top + step.y(), right + step.x(), bottom + step.y());
+    }
+
+    /** The closed line round it, from its upper left corner to the right and round, the first point again at the end. */
+    public List<Point> corners() {
+        Point first = new Point(left, top);
+        return List.of(first, new Point(right, top), new Point(right, bottom), new Point(left, bottom), first);
     }
 
     public double width() {

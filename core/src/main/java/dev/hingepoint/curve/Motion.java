@@ -150,6 +150,11 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
         return new Motion(a, b, c, d, -a * dx - b * dy, -c * dx - d * dy);
     }
 
+    /** How many times as long a length becomes, in the mean over all directions: the square root of the factor of areas. 1 for a rigid motion. */
+    public double scale() {
+        return Math.sqrt(Math.abs(xx * yy - xy * yx));
+    }
+
     /** How far the motion turns, in radians; clockwise is positive. */
     public double angle() {
         return StrictMath.atan2(yx, xx);

@@ -35,6 +35,7 @@ public record Card(
      * @param front the second front, where that one was altered
      * @param make how it is made up: the choices in order, done after the alterations
      * @param fits for the altered size, the body it now fits, in the chart's columns
+     * @param steps what was done, step by step, in a fitter's words
      * @param construction how the altered size is put together, where not as the card says of all
      */
     public record Altered(
@@ -42,9 +43,11 @@ public record Card(
             Optional<String> front,
             List<AlterationRequest> alterations,
             List<AlterationRequest> make,
+            List<String> steps,
             Map<String, Length> fits,
             Optional<Construction> construction) {
         public Altered {
+            steps = List.copyOf(steps);
             alterations = List.copyOf(alterations);
             make = List.copyOf(make);
             fits = Map.copyOf(fits);
@@ -53,7 +56,7 @@ public record Card(
         /** Altered, and made up as the pattern is. */
         public static Altered of(
                 String size, Optional<String> front, List<AlterationRequest> alterations, Map<String, Length> fits) {
-            return new Altered(size, front, alterations, List.of(), fits, Optional.empty());
+            return new Altered(size, front, alterations, List.of(), List.of(), fits, Optional.empty());
         }
 
         public boolean isOf(String otherSize, Optional<String> otherFront) {
@@ -61,11 +64,12 @@ public record Card(
         }
 
         Altered with(Optional<Construction> changed) {
-            return new Altered(size, front, alterations, make, fits, changed);
+            return new Altered(size, front, alterations, make, steps, fits, changed);
         }
 
-        public Altered withMake(List<AlterationRequest> done) {
-            return new Altered(size, front, alterations, done, fits, construction);
+        /** The same, made up as well: every choice so far, and every step so far. */
+        public Altered withMake(List<AlterationRequest> done, List<String> all) {
+            return new Altered(size, front, alterations, done, all, fits, construction);
         }
     }
 

@@ -1,32 +1,50 @@
 package dev.hingepoint.samples;
 
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.file.BodyReader;
 import dev.hingepoint.svg.file.PatternFiles;
+import dev.hingepoint.svg.page.Calibration;
+import dev.hingepoint.svg.page.ClothWidths;
 import dev.hingepoint.svg.page.Paper;
 import dev.hingepoint.svg.page.PrintOptions;
 import dev.hingepoint.svg.page.Printed;
 import dev.hingepoint.svg.page.Printing;
+import dev.hingepoint.svg.page.Scale;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code print}: the pieces of one size at true scale, on pages to tape together. */
+/** {@code print}: the pieces of one size, or of several, at true scale, on pages to tape together. */
 @Command(
         name = "print",
         mixinStandardHelpOptions = true,
         description = "Draws the pieces of one size at true scale, with seam allowance, on pages to tape together.",
         footer = {
             "",
-            "Writes pages/1.1.svg, pages/1.2.svg, ... and map.svg, which shows how the pages go together.",
-            "Print the first page alone first, at 100 %%, and measure its squares before you cut.",
+            "Writes pages.pdf, all pages in order; the same pages one by one, pages/0.1.svg (to read first), pages/1.1.svg, ...;",
+            "and map.svg, which shows how they go together. Print the first page alone first, at 100 %%, and measure its squares",
+            "before you cut. Lengths are in mm where no unit is written.",
             "",
-            "Example: hingepoint print altered/altered.yaml --size 40 --paper a4 --out altered"
+            "Example: hingepoint print altered/altered.yaml --size 40 --paper a4 --out altered",
+            "A printer that makes the 100 mm square 98.5 mm wide and 99 mm high:  --measured 98.5x99.0mm",
+            "Several sizes in one another:         --size 38,40,42",
+            "With the lines as they were drawn:    --original larkfield.yaml",
+            "A copy shop's roll, or a projector:   --paper \"roll 914 mm\" or --paper projector",
+            "For a class, at half size:            --scale 1:2"
         })
 final class PrintCommand implements Callable<Integer> {
     @Spec
@@ -35,18 +53,85 @@ final class PrintCommand implements Callable<Integer> {
     @Parameters(paramLabel = "CARD.yaml", description = "The pattern's card.")
     private Path card;
 
-    @Option(names = "--size", required = true, paramLabel = "S", description = "The size to print.")
+    @Option(
+            names = "--size",
+            required = true,
+            paramLabel = "S",
+            description = "The size to print; several with commas between, or all.")
     private String size;
 
     @Option(
             names = "--paper",
             defaultValue = "a4",
             paramLabel = "PAPER",
-            description = "a4 or letter. Default: ${DEFAULT-VALUE}.")
+            description =
+                    "a4 to a0, letter, legal, tabloid, any width x height such as 320x450, a roll such as \"roll 914 mm\", "
+                            + "or projector. Default: ${DEFAULT-VALUE}.")
     private String paper;
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path folder;
+
+    @Option(
+            names = "--margin",
+            defaultValue = "10 mm",
+            paramLabel = "LENGTH",
+            description = "What the printer cannot reach on each side. Default: ${DEFAULT-VALUE}.")
+    private String margin;
+
+    @Option(
+            names = "--overlap",
+            defaultValue = "10 mm",
+            paramLabel = "LENGTH",
+            description = "The strip that is glued. Default: ${DEFAULT-VALUE}.")
+    private String overlap;
+
+    @Option(
+            names = "--measured",
+            paramLabel = "WxH",
+            description =
+                    "What the 100 mm square measured, width and height, for example 98.5x99.0mm: all pages are scaled to come out true.")
+    private String measured;
+
+    @Option(
+            names = "--scale",
+            defaultValue = "1:1",
+            paramLabel = "SCALE",
+            description = "1:2 or 1:4 for a class, not for cutting. Default: ${DEFAULT-VALUE}.")
+    private String scale;
+
+    @Option(names = "--unfold", description = "Draws pieces whole that are cut on the fold, and both of a pair.")
+    private boolean unfold;
+
+    @Option(
+            names = "--original",
+            paramLabel = "CARD.yaml",
+            description = "The pattern before it was altered: its lines are drawn as well, dotted.")
+    private Path original;
+
+    @Option(
+            names = "--cloth",
+            paramLabel = "WIDTH",
+            description =
+                    "Width of the cloth, or of one of several, for example 150cm or lining=90cm; may be given again.")
+    private List<String> cloths = List.of();
+
+    @Option(names = "--nap", description = "The cloth has a nap: every piece is laid the same way up.")
+    private boolean nap;
+
+    @Option(
+            names = "--body",
+            paramLabel = "BODY.yaml",
+            description = "Who it is for: body and ease stand on the first page.")
+    private Path body;
+
+    @Option(
+            names = "--unit",
+            defaultValue = "mm",
+            converter = Units.class,
+            paramLabel = "UNIT",
+            description = "mm, cm or in, for what is to be measured. Default: ${DEFAULT-VALUE}.")
+    private Unit unit;
 
     @Option(names = "--front", paramLabel = "NAME", description = "A second front, where one is drawn.")
     private String front;
@@ -60,19 +145,93 @@ final class PrintCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        PrintOptions options =
-                PrintOptions.of(Paper.named(paper)).forWhom(whoFor == null ? "" : whoFor, date == null ? "" : date);
+        PrintOptions options = options();
         PatternFiles.LoadedPattern loaded = PatternFiles.read(card);
-        Draft draft = Pieces.of(loaded, card, size, Optional.ofNullable(front));
-        Printed printed = Pieces.named(card, () -> Printing.print(draft, options));
+        Optional<Pattern> drawn = Optional.ofNullable(original)
+                .map(file -> PatternFiles.read(file).pattern());
+        List<Draft> drafts = sizes(loaded.pattern()).stream()
+                .map(one -> Pieces.of(loaded, card, one, Optional.ofNullable(front)))
+                .map(draft -> drawn.map(before -> new Draft(draft.pattern(), draft.size(), draft.front(), before))
+                        .orElse(draft))
+                .toList();
+        Printed printed = Pieces.named(card, () -> Printing.print(drafts, options));
         Printing.write(printed, folder);
         loaded.notes().forEach(note -> out.println("note: " + note));
-        printed.notes().forEach(note -> out.println("note: " + note));
-        out.println(printed.pages().size() + " pages of " + options.paper().name() + " written to "
-                + folder.resolve("pages") + "; map.svg shows how they go together");
-        out.println("Print page " + printed.pages().get(0).name()
-                + " alone first, at 100 %, and measure its squares: 100 mm and 4 in.");
-        out.println("Sew a toile before you cut good cloth.");
+        tell(out, printed);
         return Hingepoint.DONE;
+    }
+
+    private PrintOptions options() {
+        PrintOptions options = PrintOptions.of(Paper.named(paper))
+                .with(Scale.parse(scale))
+                .with(unit)
+                .forWhom(whoFor == null ? "" : whoFor, date == null ? "" : date)
+                .with(cloths());
+        options = options.withOverlap(Length.parse(overlap, Unit.MILLIMETRE).mm())
+                .withMargin(Length.parse(margin, Unit.MILLIMETRE).mm());
+        if (measured != null) {
+            options = options.with(Calibration.parse(measured));
+        }
+        if (unfold) {
+            options = options.with(PrintOptions.Pieces.UNFOLDED);
+        }
+        if (original != null) {
+            options = options.with(PrintOptions.Original.SHOWN);
+        }
+        return body == null ? options : options.forBody(BodyReader.read(body).body());
+    }
+
+    /** "150cm" is the main cloth's width, "lining=90cm" that of another. */
+    private ClothWidths cloths() {
+        ClothWidths widths = nap ? ClothWidths.USUAL.with(ClothWidths.Nap.ONE_WAY) : ClothWidths.USUAL;
+        for (String cloth : cloths) {
+            int equals = cloth.indexOf('=');
+            String name =
+                    equals < 0 ? ClothWidths.MAIN : cloth.substring(0, equals).strip();
+            widths = widths.with(name, Length.parse(cloth.substring(equals + 1), Unit.MILLIMETRE));
+        }
+        return widths;
+    }
+
+    private List<String> sizes(Pattern pattern) {
+        if (pattern.hasSize(size.strip())) {
+            return List.of(size.strip());
+        }
+        if (size.strip().equals("all")) {
+            return pattern.sizes();
+        }
+        List<String> named = Stream.of(size.split(",")).map(String::strip).toList();
+        if (named.isEmpty() || named.size() != named.stream().distinct().count()) {
+            throw new Refusal(new Reason.Unreadable(
+                    "--size must name one size, or several, each once, with commas between, not '" + size + "'",
+                    Where.UNKNOWN));
+        }
+        return named;
+    }
+
+    private void tell(PrintWriter out, Printed printed) {
+        PrintOptions options = printed.options();
+        printed.notes().forEach(note -> out.println("note: " + note));
+        String where = folder.resolve("pages.pdf") + ", and one by one to " + folder.resolve("pages");
+        if (options.paper().kind() != Paper.Kind.SHEET) {
+            out.println("1 sheet for " + options.paper().name() + " written to " + where);
+        } else {
+            out.println(printed.pages().size() + " pages of " + options.paper().name() + " to tape together"
+                    + (printed.leaves().isEmpty()
+                            ? ""
+                            : ", and " + printed.leaves().size() + " to read,")
+                    + " written to " + where + "; map.svg shows how they go together");
+            out.println("The area of the pieces alone would fill " + printed.leastPages() + " of them.");
+        }
+        if (options.paper().kind() == Paper.Kind.PROJECTION) {
+            out.println("Measure the grid on the cloth, across and down, before you cut.");
+        } else {
+            out.println("Print page " + printed.all().get(0).name()
+                    + " alone first, at 100 %, and measure its squares: 100 mm and 4 in.");
+        }
+        if (options.scale() != Scale.FULL) {
+            out.println("These pages are " + options.scale().words() + ", not for cutting.");
+        }
+        out.println("Sew a toile before you cut good cloth.");
     }
 }

@@ -121,7 +121,16 @@ public final class CardReader {
 
     private static Card.Altered altered(Yaml altered, Yaml root, BodyChart chart, Construction usual) {
         altered.knowing(
-                "size", "front", "alterations", "make", "seams", "allowances", "openings", "finishes", "labels");
+                "size",
+                "front",
+                "alterations",
+                "make",
+                "steps",
+                "seams",
+                "allowances",
+                "openings",
+                "finishes",
+                "labels");
         List<AlterationRequest> alterations =
                 altered.maps("alterations").stream().map(AlterationText::read).toList();
         Map<String, Length> fits =
@@ -134,6 +143,7 @@ public final class CardReader {
                 altered.text("front"),
                 alterations,
                 make,
+                altered.list("steps").stream().map(String::valueOf).toList(),
                 fits,
                 Optional.of(own).filter(construction -> !construction.equals(usual)));
     }

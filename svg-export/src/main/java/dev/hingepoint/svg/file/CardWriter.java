@@ -99,6 +99,11 @@ public final class CardWriter {
                             .append(AlterationText.write(request))
                             .append('\n'));
         }
+        if (!altered.steps().isEmpty()) {
+            yaml.append("  steps:\n");
+            altered.steps()
+                    .forEach(step -> yaml.append("    - ").append(quoted(step)).append('\n'));
+        }
         altered.construction()
                 .ifPresent(own -> ConstructionText.write(own, card.construction())
                         .forEach(line -> yaml.append("  ").append(line).append('\n')));

@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 
 /** What is drawn on a sheet: strokes and texts. */
 public record Drawn(List<Stroke> strokes, List<Text> texts) {
+    static final Drawn NOTHING = new Drawn(List.of(), List.of());
+
     public Drawn {
         strokes = List.copyOf(strokes);
         texts = List.copyOf(texts);

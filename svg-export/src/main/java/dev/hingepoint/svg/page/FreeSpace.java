@@ -38,6 +38,11 @@ final class FreeSpace {
         return new FreeSpace(prepared(outline), clear, new Quadtree(), List.of());
     }
 
+    /** The room in a box. */
+    static FreeSpace within(Box box, double clear) {
+        return within(box.corners(), clear);
+    }
+
     private static PreparedGeometry prepared(List<Point> outline) {
         return PreparedGeometryFactory.prepare(JtsBridge.polygon(outline));
     }

@@ -45,7 +45,7 @@ final class Label {
         piece.cuttings().forEach(cutting -> lines.add("cut " + CuttingText.write(cutting)));
         lines.addAll(construction.labels().getOrDefault(piece.name(), List.of()));
         lines.addAll(allowances(construction.allowances(), piece));
-        alterations.forEach(request -> lines.add(request.name() + ": " + amounts(request)));
+        alterations.forEach(request -> lines.add(told(request)));
         return lines;
     }
 
@@ -68,6 +68,11 @@ final class Label {
         byWidth.forEach((width, edges) ->
                 lines.add("  " + (width.mm() == 0 ? "none" : width.toString()) + ": " + String.join(", ", edges)));
         return lines;
+    }
+
+    /** An alteration by what was ordered: "sway back: wedge 12 mm". */
+    static String told(AlterationRequest request) {
+        return request.name() + ": " + amounts(request);
     }
 
     private static String amounts(AlterationRequest request) {

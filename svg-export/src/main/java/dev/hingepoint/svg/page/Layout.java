@@ -25,16 +25,9 @@ record Layout(List<Drawn> drawings, List<Vector> shifts, PrintOptions options) {
         shifts = List.copyOf(shifts);
     }
 
-    /** Sheets of different widths are tried, small pieces whole on a page or not; the one that needs the fewest pages is taken. */
-    static Layout ofFewestPages(Drawn firstPage, List<Drawn> pieces, PrintOptions options) {
-        // a page of its own: nothing else is laid on the first page
-        Box first = new Box(0, 0, options.printableWidth() + 1, options.printableHeight() + 1);
-        List<Box> rooms = Stream.concat(
-                        Stream.of(first),
-                        pieces.stream().map(piece -> piece.bounds().grownBy(APART)))
-                .toList();
-        List<Drawn> drawings =
-                Stream.concat(Stream.of(firstPage), pieces.stream()).toList();
+    static Layout of(List<Drawn> drawings, List<dev.hingepoint.pattern.Lays.Way> ways, PrintOptions options) {
+        List<Box> rooms =
+                drawings.stream().map(piece -> piece.bounds().grownBy(APART)).toList();
         double widest = rooms.stream().mapToDouble(Box::width).max().orElseThrow();
         return IntStream.rangeClosed(1, MOST_COLUMNS)
                 .filter(columns -> columns == MOST_COLUMNS || width(columns, options) >= widest)
@@ -44,6 +37,10 @@ record Layout(List<Drawn> drawings, List<Vector> shifts, PrintOptions options) {
                 .map(shifts -> new Layout(drawings, shifts, options))
                 .min(Comparator.comparingInt(layout -> Tiling.count(layout.sheet(), options)))
                 .orElseThrow();
+    }
+
+    Motion place(int i) {
+        return Motion.shift(shifts.get(i));
     }
 
     private static double width(int columns, PrintOptions options) {

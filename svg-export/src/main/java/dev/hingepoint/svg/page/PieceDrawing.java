@@ -76,6 +76,45 @@ final class PieceDrawing {
         return new PieceDrawing(draft, piece).drawn(label, joints);
     }
 
+    static List<PieceDrawing> of(List<Draft> sizes, PrintOptions options) {
+        Draft d = sizes.get(0);
+        List<PieceDrawing> all = new ArrayList<>();
+        for (int i = 0; i < d.pieces().size(); i++) {
+            Piece drawn = d.pieces().get(i);
+            Vector down = drawn.grain().down();
+            Vector upright = new Vector(0, 1);
+            Piece piece = down.equals(upright)
+                    ? drawn
+                    : drawn.moved(Motion.turn(drawn.outline().bounds().centre(), down, upright));
+            PieceDrawing one = new PieceDrawing(d, piece);
+            one.label = Label.lines(d, drawn, i + 1, d.pieces().size(), options);
+            all.add(one);
+        }
+        return all;
+    }
+
+    List<String> label;
+
+    String name() {
+        return piece.name();
+    }
+
+    String toTick() {
+        return piece.name();
+    }
+
+    dev.hingepoint.pattern.Lays.Way way() {
+        return draft.pattern().card().lays().of(piece);
+    }
+
+    List<List<Point>> cutting() {
+        return List.of(cutting.outline());
+    }
+
+    Result drawn(List<Box> joints) {
+        return new PieceDrawing(draft, piece).drawn(label, joints);
+    }
+
     private Result drawn(List<String> label, List<Box> joints) {
         lines();
         Lettering lettering = new Lettering(piece, free, cutting.outline(), joints);

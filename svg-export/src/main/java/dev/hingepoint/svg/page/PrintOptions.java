@@ -3,8 +3,12 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
-import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.fit.Body;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Unit;
 import java.util.Optional;
 
 /**
@@ -12,6 +16,7 @@ import java.util.Optional;
  *
  * @param margin left free on every side: printers cannot reach the last 4 to 7 mm (manuals), 10 is kind
  * @param overlap shared by neighbouring pages, where they are glued
+ * @param unit that lengths to measure by are written in; the grid of a projection is in inches where it is inches, else in cm
  * @param whoFor printed on every piece; empty for nobody
  * @param date printed on every piece; empty for none
  * @param body of the person that it is for; where it is not known, the body that the card says the size fits
@@ -25,6 +30,7 @@ public record PrintOptions(
         Pieces pieces,
         Original original,
         ClothWidths cloths,
+        Unit unit,
         String whoFor,
         String date,
         Optional<Body> body) {
@@ -42,38 +48,51 @@ public record PrintOptions(
         SHOWN
     }
 
-    /** What the first page's squares and words take; they keep off the overlap, which is on the next pages too. */
-    private static final double FIRST_PAGE_SHORT = 170;
+    private static final double NARROWEST_OVERLAP = 2 * PageFrame.ARM;
 
-    private static final double FIRST_PAGE_LONG = 242;
-    private static final double NARROWEST_OVERLAP = 2 * Tiling.ARM;
+    /** A strip of which so many would be as wide as the page is more than enough to glue. */
+    private static final double WIDEST_OVERLAP = 4;
 
-    /** @throws Refusal for margins that leave no room for the first page's squares, or an overlap that cannot hold the crosses */
+    /** How large in mm a leaf to read is on a sheet that has room for so many of them. */
+    private static final Box LEAF = new Box(0, 0, 190, 262);
+
+    private static final double MANY_LEAVES = 3;
+
+    /** How far a margin may go where the paper is large, in mm. */
+    private static final double WIDEST_MARGIN = 100;
+
+    /** How many times as wide as on paper the lines are on cloth, in the light of a projector. */
+    private static final double PROJECTED_WEIGHT = 5;
+
+    /** @throws Refusal for paper or margins that leave no room for the first page's squares, or an overlap that cannot hold the crosses */
     public PrintOptions {
-        double shorter = Math.min(paper.width(), paper.height());
-        double longer = Math.max(paper.width(), paper.height());
-        double room = Math.min(shorter - FIRST_PAGE_SHORT, longer - FIRST_PAGE_LONG);
-        if (room <= NARROWEST_OVERLAP) {
+        if (!(margin >= 0 && margin <= WIDEST_MARGIN)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    paper.name() + " is too small for the first page's squares; paper of at least "
-                            + Reason.millimetres(Math.ceil(FIRST_PAGE_SHORT + NARROWEST_OVERLAP + 1)) + " x "
-                            + Reason.millimetres(Math.ceil(FIRST_PAGE_LONG + NARROWEST_OVERLAP + 1)) + " would work",
+                    "a margin must be between 0 and " + Reason.millimetres(WIDEST_MARGIN), Where.UNKNOWN));
+        }
+        double width = usable(paper.width(), margin) * calibration.perMillimetreAcross();
+        double height = usable(paper.height(), margin) * calibration.perMillimetreDown();
+        if (FirstLeaf.spare(width, height) < 0) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "a margin of " + Reason.millimetres(margin) + " leaves " + paper.name()
+                            + " too small for the first page's squares; they need "
+                            + Reason.millimetres(FirstLeaf.SHORT) + " x " + Reason.millimetres(FirstLeaf.LONG)
+                            + " within the margins",
                     Where.UNKNOWN));
         }
-        if (!(overlap > NARROWEST_OVERLAP && overlap <= room)) {
+        double widest = Math.floor(Math.min(width, height) / WIDEST_OVERLAP);
+        if (!(overlap > NARROWEST_OVERLAP && overlap <= widest)) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "the overlap of the pages must be more than " + Reason.millimetres(NARROWEST_OVERLAP)
-                            + ", so that the crosses in it have room, and at most " + Reason.millimetres(room) + " on "
+                            + ", so that the crosses in it have room, and at most " + Reason.millimetres(widest)
+                            + " on "
                             + paper.name(),
                     Where.UNKNOWN));
         }
-        double widest = (room - overlap) / 2;
-        if (!(margin >= 0 && margin <= widest + Tolerance.COINCIDENT)) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    "a margin must be between 0 and " + Reason.millimetres(widest) + " on " + paper.name()
-                            + ", so that the first page's squares have room",
-                    Where.UNKNOWN));
-        }
+    }
+
+    private static double usable(double side, double margin) {
+        return side - 2 * margin;
     }
 
     /** On a printer that is true to scale, at full scale, for nobody in particular. */
@@ -87,6 +106,7 @@ public record PrintOptions(
                 Pieces.AS_DRAWN,
                 Original.LEFT_OUT,
                 ClothWidths.USUAL,
+                Unit.MILLIMETRE,
                 "",
                 "",
                 Optional.empty());
@@ -94,56 +114,79 @@ public record PrintOptions(
 
     public PrintOptions on(Paper other) {
         return new PrintOptions(
-                other, margin, overlap, calibration, scale, pieces, original, cloths, whoFor, date, body);
+                other, margin, overlap, calibration, scale, pieces, original, cloths, unit, whoFor, date, body);
     }
 
     public PrintOptions withMargin(double mm) {
-        return new PrintOptions(paper, mm, overlap, calibration, scale, pieces, original, cloths, whoFor, date, body);
+        return new PrintOptions(
+                paper, mm, overlap, calibration, scale, pieces, original, cloths, unit, whoFor, date, body);
     }
 
     public PrintOptions withOverlap(double mm) {
-        return new PrintOptions(paper, margin, mm, calibration, scale, pieces, original, cloths, whoFor, date, body);
+        return new PrintOptions(
+                paper, margin, mm, calibration, scale, pieces, original, cloths, unit, whoFor, date, body);
     }
 
     public PrintOptions with(Calibration measured) {
-        return new PrintOptions(paper, margin, overlap, measured, scale, pieces, original, cloths, whoFor, date, body);
+        return new PrintOptions(
+                paper, margin, overlap, measured, scale, pieces, original, cloths, unit, whoFor, date, body);
     }
 
     public PrintOptions with(Scale other) {
         return new PrintOptions(
-                paper, margin, overlap, calibration, other, pieces, original, cloths, whoFor, date, body);
+                paper, margin, overlap, calibration, other, pieces, original, cloths, unit, whoFor, date, body);
     }
 
     public PrintOptions with(Pieces other) {
         return new PrintOptions(
-                paper, margin, overlap, calibration, scale, other, original, cloths, whoFor, date, body);
+                paper, margin, overlap, calibration, scale, other, original, cloths, unit, whoFor, date, body);
     }
 
     public PrintOptions with(Original other) {
-        return new PrintOptions(paper, margin, overlap, calibration, scale, pieces, other, cloths, whoFor, date, body);
+        return new PrintOptions(
+                paper, margin, overlap, calibration, scale, pieces, other, cloths, unit, whoFor, date, body);
     }
 
     public PrintOptions with(ClothWidths other) {
         return new PrintOptions(
-                paper, margin, overlap, calibration, scale, pieces, original, other, whoFor, date, body);
+                paper, margin, overlap, calibration, scale, pieces, original, other, unit, whoFor, date, body);
+    }
+
+    public PrintOptions with(Unit other) {
+        return new PrintOptions(
+                paper, margin, overlap, calibration, scale, pieces, original, cloths, other, whoFor, date, body);
     }
 
     public PrintOptions forWhom(String name, String when) {
-        return new PrintOptions(paper, margin, overlap, calibration, scale, pieces, original, cloths, name, when, body);
+        return new PrintOptions(
+                paper, margin, overlap, calibration, scale, pieces, original, cloths, unit, name, when, body);
     }
 
     public PrintOptions forBody(Body of) {
         return new PrintOptions(
-                paper, margin, overlap, calibration, scale, pieces, original, cloths, whoFor, date, Optional.of(of));
+                paper,
+                margin,
+                overlap,
+                calibration,
+                scale,
+                pieces,
+                original,
+                cloths,
+                unit,
+                whoFor,
+                date,
+                Optional.of(of));
     }
 
     /** Width of what a page shows of the sheet, in mm as it comes out of the printer. */
     double printableWidth() {
-        return (paper.width() - 2 * margin) * calibration.perMillimetreAcross();
+        return usable(paper.width(), margin) * calibration.perMillimetreAcross();
     }
 
+    /** Height of what a page shows of the sheet, in mm as it comes out of the printer: of a small one less the band that says how small. */
     double printableHeight() {
-        return (paper.height() - 2 * margin) * calibration.perMillimetreDown();
+        double band = scale == Scale.FULL ? 0 : SmallScale.BAND;
+        return usable(paper.height(), margin) * calibration.perMillimetreDown() - band;
     }
 
     double stepAcross() {
@@ -152,5 +195,52 @@ public record PrintOptions(
 
     double stepDown() {
         return printableHeight() - overlap;
+    }
+
+    /** Whether what is to be read first has room on the sheet itself, beside the pieces; else it has pages of its own. */
+    boolean areLeavesOnSheet() {
+        double sheet = usable(paper.width(), margin) * usable(paper.height(), margin);
+        return paper.kind() != Paper.Kind.PROJECTION && sheet > MANY_LEAVES * LEAF.width() * LEAF.height();
+    }
+
+    /** The room of a leaf that is read, in mm as it comes out of the printer. */
+    Box leaf() {
+        return areLeavesOnSheet()
+                ? LEAF
+                : new Box(
+                        0,
+                        0,
+                        usable(paper.width(), margin) * calibration.perMillimetreAcross(),
+                        usable(paper.height(), margin) * calibration.perMillimetreDown());
+    }
+
+    /** How many times as wide as usual lines are drawn. */
+    double weight() {
+        return paper.kind() == Paper.Kind.PROJECTION ? PROJECTED_WEIGHT : 1;
+    }
+
+    /** From the sheet, in mm as they come out of the printer, to the page in mm as the printer is told them. */
+    Motion toPaper(double left, double top) {
+        double across = 1 / calibration.perMillimetreAcross();
+        double down = 1 / calibration.perMillimetreDown();
+        return new Motion(across, 0, 0, down, margin - left * across, margin - top * down);
+    }
+
+    /** The paper that is used of a page which shows an area of the sheet, for what is drawn there. */
+    Paper used(Box area, Box drawn) {
+        Motion toPaper = toPaper(area.left(), area.top());
+        double width = toPaper.of(new Point(drawn.right(), 0)).x() + margin;
+        double height = toPaper.of(new Point(0, drawn.bottom())).y() + margin;
+        return switch (paper.kind()) {
+            case SHEET -> paper;
+            case ROLL -> paper.cutTo(paper.width(), Math.min(height, paper.height()));
+            case PROJECTION -> paper.cutTo(width, height);
+        };
+    }
+
+    /** A length to measure by: in mm to a tenth, and in inches where they are asked for. */
+    String shown(double mm) {
+        String metric = Reason.millimetres(Math.rint(mm * 10) / 10);
+        return unit == Unit.INCH ? metric + " (" + new Length(mm).inInches() + ")" : metric;
     }
 }

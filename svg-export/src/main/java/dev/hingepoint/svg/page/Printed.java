@@ -1,23 +1,57 @@
 package dev.hingepoint.svg.page;
 
 import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Point;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * What is printed: the sheet, and the pages it is cut into.
+ * What is printed: the pages that are read, and the sheet with the pages that it is cut into.
  *
- * @param sheet everything in mm from the sheet's upper left corner
+ * @param title what it is, and in which size
+ * @param sheet everything in mm from the sheet's upper left corner, as it comes out of the printer
+ * @param leaves the pages to read first, and not to tape in; none where they are on the sheet itself
+ * @param pages of the sheet, row by row; those with nothing to cut on are left out
+ * @param leastPages fewer pages could not hold the pieces: their area, by that of what a page can show
  * @param pieces where each lies on the sheet
- * @param pages row by row; those with nothing to cut on are left out
  * @param notes what a person must do by hand
  */
-public record Printed(Drawn sheet, List<Page> pages, List<Placed> pieces, List<String> notes, PrintOptions options) {
-    /** Where a piece lies on the sheet. */
-    public record Placed(String piece, Box box) {}
+public record Printed(
+        String title,
+        Drawn sheet,
+        List<Page> leaves,
+        List<Page> pages,
+        int leastPages,
+        List<Placed> pieces,
+        List<String> notes,
+        PrintOptions options) {
+    /**
+     * Where a piece lies on the sheet.
+     *
+     * @param rings the lines that it is cut along
+     */
+    public record Placed(String piece, List<List<Point>> rings) {
+        public Placed {
+            rings = rings.stream().map(List::copyOf).toList();
+        }
+
+        Box box() {
+            return rings.stream()
+                    .map(ring -> new Stroke(Style.CUTTING, ring).bounds())
+                    .reduce(Box::union)
+                    .orElseThrow();
+        }
+    }
 
     public Printed {
+        leaves = List.copyOf(leaves);
         pages = List.copyOf(pages);
         pieces = List.copyOf(pieces);
         notes = List.copyOf(notes);
+    }
+
+    /** Every page, in the order in which they are printed. */
+    public List<Page> all() {
+        return Stream.concat(leaves.stream(), pages.stream()).toList();
     }
 }

@@ -1,65 +1,191 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.JtsBridge;
+import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.svg.file.WholeFiles;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Prints the pieces of one size: draws them, lays them on a sheet, and cuts the sheet into pages. */
+/** Prints the pieces of one size, or of several in one another: draws them, lays them on a sheet of few pages, and cuts the sheet into them. */
 public final class Printing {
-    private Printing() {}
+    private final List<Draft> drafts;
+    private final String title;
+    private final List<PieceDrawing> pieces;
+    private final List<Drawn> firstDrawn;
 
-    /** @throws dev.hingepoint.Refusal where a piece cannot be drawn, for example because its allowance is too wide */
+    private Printing(List<Draft> drafts, PrintOptions options) {
+        this.drafts = drafts;
+        this.title = ToRead.title(drafts);
+        this.pieces = PieceDrawing.of(drafts, options);
+        this.firstDrawn =
+                pieces.stream().map(piece -> piece.drawn(List.of()).drawn()).toList();
+    }
+
+    /** @throws Refusal where a piece cannot be drawn, for example because its allowance is too wide */
     public static Printed print(Draft draft, PrintOptions options) {
-        List<Piece> pieces = draft.pieces();
-        Drawn firstPage = FirstPage.drawn(draft, options);
-        List<PieceDrawing.Result> drawings = new ArrayList<>();
-        for (int i = 0; i < pieces.size(); i++) {
-            drawings.add(drawn(draft, i, options, List.of()));
+        return print(List.of(draft), options);
+    }
+
+    /**
+     * Several sizes of a pattern in one another, each with a cutting line of its own kind.
+     *
+     * @throws Refusal where a piece cannot be drawn, or there are more sizes than kinds of lines
+     */
+    public static Printed print(List<Draft> sizes, PrintOptions options) {
+        Printing printing = new Printing(List.copyOf(sizes), options);
+        return waysOfPaper(options).stream()
+                .map(printing::laid)
+                .min(Comparator.comparingInt(OnPaper::pages))
+                .orElseThrow()
+                .printed();
+    }
+
+    /** Sheets upright, or lying where they then still hold the first page. */
+    private static List<PrintOptions> waysOfPaper(PrintOptions options) {
+        if (options.paper().kind() != Paper.Kind.SHEET) {
+            return List.of(options);
         }
-        Layout layout = Layout.ofFewestPages(
-                firstPage, drawings.stream().map(PieceDrawing.Result::drawn).toList(), options);
-        // now that it is known where the pages are joined, the words are set anew, off the joints
-        List<Drawn> lettered = new ArrayList<>(List.of(firstPage));
-        List<String> notes = new ArrayList<>();
-        for (int i = 0; i < pieces.size(); i++) {
-            PieceDrawing.Result again = drawn(draft, i, options, layout.jointsOn(i + 1));
-            Box room = drawings.get(i).drawn().bounds();
-            boolean keepsItsRoom = room.union(again.drawn().bounds()).equals(room);
-            PieceDrawing.Result best = keepsItsRoom ? again : drawings.get(i);
-            lettered.add(best.drawn());
-            if (!best.isNamed()) {
-                notes.add("there is no room for its name on the "
-                        + pieces.get(i).name() + "; it stands beside it: write it on before you cut the paper");
+        try {
+            return List.of(options, options.on(options.paper().turned()));
+        } catch (Refusal tooNarrow) {
+            return List.of(options);
+        }
+    }
+
+    private OnPaper laid(PrintOptions options) {
+        FrontPages front = front(options);
+        List<Drawn> drawings = new ArrayList<>();
+        List<Lays.Way> ways = new ArrayList<>();
+        if (options.areLeavesOnSheet()) {
+            int leaves = front.drawn(Optional.empty()).size();
+            for (int i = 0; i < leaves; i++) {
+                drawings.add(
+                        new Drawn(List.of(new Stroke(Style.RULE, options.leaf().corners())), List.of()));
+                ways.add(Lays.Way.ONE_WAY);
             }
         }
-        Layout whole = layout.with(lettered);
-        List<Printed.Placed> placed = IntStream.range(0, pieces.size())
-                .mapToObj(i -> new Printed.Placed(
-                        pieces.get(i).name(), whole.laid(i + 1).strokes().get(0).bounds()))
-                .toList();
-        String title = draft.pattern().card().name() + ", size " + draft.size();
-        Drawn sheet = whole.sheet();
-        return new Printed(sheet, Tiling.pages(title, sheet, options), placed, notes, options);
+        int before = drawings.size();
+        drawings.addAll(firstDrawn);
+        pieces.forEach(piece -> ways.add(piece.way()));
+        return new OnPaper(options, front, Layout.of(drawings, ways, options), before);
     }
 
-    private static PieceDrawing.Result drawn(Draft draft, int number, PrintOptions options, List<Box> joints) {
-        List<Piece> pieces = draft.pieces();
-        Piece piece = pieces.get(number);
-        return PieceDrawing.of(draft, piece, Label.lines(draft, piece, number + 1, pieces.size(), options), joints);
+    private FrontPages front(PrintOptions options) {
+        List<String> cut = pieces.stream().map(PieceDrawing::toTick).toList();
+        List<Section> sections = new ToRead(drafts, options).sections(cut, List.of());
+        return new FrontPages(options.leaf(), drafts.get(0).pattern().card(), title, sections, List.of(), options);
     }
 
-    /** The files of a print by name: {@code pages/1.1.svg}, ..., {@code map.svg}. */
+    /** The pieces on one kind of paper. */
+    private final class OnPaper {
+        private final PrintOptions options;
+        private final FrontPages front;
+        private final Layout layout;
+
+        /** How many of the layout's drawings are leaves to read: the first ones. */
+        private final int leaves;
+
+        OnPaper(PrintOptions options, FrontPages front, Layout layout, int leaves) {
+            this.options = options;
+            this.front = front;
+            this.layout = layout;
+            this.leaves = leaves;
+        }
+
+        int pages() {
+            return Tiling.count(layout.sheet(), options);
+        }
+
+        Printed printed() {
+            List<String> notes = new ArrayList<>();
+            Layout lettered = lettered(notes);
+            Drawn sheet = lettered.sheet();
+            Printed pagesOnly = printed(lettered, sheet, List.of(), notes);
+            Optional<SheetMap> map = Optional.of(new SheetMap(pagesOnly));
+            if (options.paper().kind() == Paper.Kind.PROJECTION) {
+                return printed(lettered, Projection.of(sheet, title, options), List.of(), notes);
+            }
+            List<Drawn> toRead = front.drawn(map);
+            if (options.areLeavesOnSheet()) {
+                List<Drawn> whole = new ArrayList<>(toRead);
+                whole.addAll(
+                        lettered.drawings().subList(leaves, lettered.drawings().size()));
+                Layout withLeaves = lettered.with(whole);
+                return printed(withLeaves, withLeaves.sheet(), List.of(), notes);
+            }
+            Motion toPaper = options.toPaper(0, 0);
+            List<Page> pages = IntStream.range(0, toRead.size())
+                    .mapToObj(i -> new Page(
+                            0,
+                            i + 1,
+                            options.paper(),
+                            options.margin(),
+                            1,
+                            toRead.get(i).moved(toPaper),
+                            Drawn.NOTHING))
+                    .toList();
+            return printed(lettered, sheet, pages, notes);
+        }
+
+        /** Now that it is known where the pages are joined, the words are set anew, off the joints. */
+        private Layout lettered(List<String> notes) {
+            List<Drawn> drawings = new ArrayList<>(layout.drawings().subList(0, leaves));
+            for (int i = 0; i < pieces.size(); i++) {
+                PieceDrawing piece = pieces.get(i);
+                PieceDrawing.Result again = piece.drawn(layout.jointsOn(leaves + i));
+                Box room = firstDrawn.get(i).bounds();
+                boolean keepsItsRoom = room.union(again.drawn().bounds()).equals(room);
+                PieceDrawing.Result best = keepsItsRoom ? again : piece.drawn(List.of());
+                drawings.add(best.drawn());
+                if (!best.isNamed()) {
+                    notes.add("there is no room for its name on the " + piece.name()
+                            + "; it stands beside it: write it on before you cut the paper");
+                }
+            }
+            return layout.with(drawings);
+        }
+
+        private Printed printed(Layout lettered, Drawn sheet, List<Page> toRead, List<String> notes) {
+            List<Printed.Placed> placed = IntStream.range(0, pieces.size())
+                    .mapToObj(i -> {
+                        Motion motion = lettered.place(leaves + i);
+                        return new Printed.Placed(
+                                pieces.get(i).name(),
+                                pieces.get(i).cutting().stream()
+                                        .map(ring ->
+                                                ring.stream().map(motion::of).toList())
+                                        .toList());
+                    })
+                    .toList();
+            return new Printed(
+                    title, sheet, toRead, Tiling.pages(title, sheet, options), leastPages(), placed, notes, options);
+        }
+
+        /** Derived: a page can show no more than its printable area. */
+        private int leastPages() {
+            double area = pieces.stream()
+                    .flatMap(piece -> piece.cutting().stream())
+                    .mapToDouble(ring -> JtsBridge.polygon(ring).getArea())
+                    .sum();
+            return (int) Math.max(1, Math.ceil(area / (options.printableWidth() * options.printableHeight())));
+        }
+    }
+
+    /** The drawings by name: {@code pages/0.1.svg}, {@code pages/1.1.svg}, ..., {@code map.svg}. */
     public static Map<String, String> contents(Printed printed) {
         Map<String, String> contents = new LinkedHashMap<>();
-        printed.pages().forEach(page -> contents.put("pages/" + page.name() + ".svg", SvgPage.write(page)));
-        contents.put("map.svg", SheetMap.write(printed));
+        printed.all().forEach(page -> contents.put("pages/" + page.name() + ".svg", SvgPage.write(page)));
+        contents.put("map.svg", new SheetMap(printed).svg());
         return contents;
     }
 

@@ -9,7 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The map: the whole sheet small, with the pages and their names, to tape them together by; its heading tells which piece has which number. */
+/** The map: the whole sheet small, with the pages and their names, to tape them together by, and the pieces by their numbers. */
 final class SheetMap {
     private static final double MARGIN = 10;
 
@@ -17,51 +17,47 @@ final class SheetMap {
     private static final double HEADING = 4;
 
     private static final double NUMBER = 5;
+
+    /** Smaller names of pages cannot be read. */
+    private static final double SMALLEST = 1.9;
+
     private static final int HEADING_CHARACTERS = 90;
-    private static final double CLEAR = 0.4;
+    private static final double CLEAR = 0.3;
 
     /** A word is tried so many steps from the middle of its box to its side. */
     private static final int PLACES = 9;
 
-    private SheetMap() {}
+    private final Printed printed;
+    private final double width;
+    private final double height;
 
-    static String write(Printed printed) {
+    SheetMap(Printed printed) {
+        this.printed = printed;
         PrintOptions options = printed.options();
         int rows = printed.pages().stream().mapToInt(Page::row).max().orElseThrow();
         int columns = printed.pages().stream().mapToInt(Page::column).max().orElseThrow();
-        double sheetWidth = columns * options.stepAcross() + options.overlap();
-        double sheetHeight = rows * options.stepDown() + options.overlap();
-        double width = options.paper().width();
-        double height = options.paper().height();
-        Block heading = Block.wrapped(heading(printed), HEADING_CHARACTERS);
-        double top = MARGIN + heading.height(HEADING) + HEADING;
-        double scale = Math.min((width - 2 * MARGIN) / sheetWidth, (height - MARGIN - top) / sheetHeight);
-        Motion small = new Motion(scale, 0, 0, scale, MARGIN, top);
-
-        List<Text> texts = new ArrayList<>();
-        Motion place =
-                Motion.shift(new Vector(MARGIN + heading.width(HEADING) / 2, MARGIN + heading.height(HEADING) / 2));
-        heading.set(HEADING, 0).forEach(text -> texts.add(text.moved(place)));
-        List<Stroke> strokes = new ArrayList<>();
-        printed.sheet().strokes().stream()
-                .filter(stroke -> stroke.style() == Style.CUTTING)
-                .forEach(stroke -> strokes.add(stroke.moved(small)));
-        for (Page page : printed.pages()) {
-            strokes.add(new Stroke(Style.SQUARE, corners(area(page, options))).moved(small));
-        }
-        Box paper = new Box(0, 0, width, height);
-        FreeSpace free = FreeSpace.within(corners(paper), CLEAR);
-        strokes.forEach(free::take);
-        for (int i = 0; i < printed.pieces().size(); i++) {
-            Box box = printed.pieces().get(i).box();
-            texts.add(placed(free, box, small, Integer.toString(i + 1), NUMBER));
-        }
-        double size = Math.min(HEADING, 40 * scale);
-        printed.pages().forEach(page -> texts.add(placed(free, area(page, options), small, page.name(), size)));
-        return SvgPage.write(width, height, new Drawn(strokes, texts), "map of the pages");
+        this.width = Math.max(
+                columns == 1 ? 0 : columns * options.stepAcross() + options.overlap(),
+                printed.sheet().bounds().right());
+        this.height = Math.max(
+                rows == 1 ? 0 : rows * options.stepDown() + options.overlap(),
+                printed.sheet().bounds().bottom());
     }
 
-    private static List<String> heading(Printed printed) {
+    /** The map on a sheet of its own, its heading telling which piece has which number. */
+    String svg() {
+        Paper paper = Paper.named("a4");
+        Block heading = Block.wrapped(heading(), HEADING_CHARACTERS);
+        double top = MARGIN + heading.height(HEADING) + HEADING;
+        Motion place =
+                Motion.shift(new Vector(MARGIN + heading.width(HEADING) / 2, MARGIN + heading.height(HEADING) / 2));
+        List<Text> words =
+                heading.set(HEADING, 0).stream().map(text -> text.moved(place)).toList();
+        Drawn map = drawn(new Box(MARGIN, top, paper.width() - MARGIN, paper.height() - MARGIN));
+        return SvgPage.write(paper.width(), paper.height(), map.and(new Drawn(List.of(), words)), "map of the pages");
+    }
+
+    private List<String> heading() {
         List<String> pieces = IntStream.range(0, printed.pieces().size())
                 .mapToObj(i -> (i + 1) + " " + printed.pieces().get(i).piece())
                 .toList();
@@ -71,19 +67,49 @@ final class SheetMap {
                 String.join(", ", pieces));
     }
 
-    private static Box area(Page page, PrintOptions options) {
-        double left = (page.column() - 1) * options.stepAcross();
-        double top = (page.row() - 1) * options.stepDown();
-        return new Box(left, top, left + options.printableWidth(), top + options.printableHeight());
+    /** Whether the names of the pages can be read where the map has that room. */
+    boolean isReadableIn(Box room) {
+        return typeSize(scale(room)) >= SMALLEST;
     }
 
-    private static List<Point> corners(Box box) {
-        return List.of(
-                new Point(box.left(), box.top()),
-                new Point(box.right(), box.top()),
-                new Point(box.right(), box.bottom()),
-                new Point(box.left(), box.bottom()),
-                new Point(box.left(), box.top()));
+    private double scale(Box room) {
+        return Math.min(room.width() / width, room.height() / height);
+    }
+
+    /** A page's name has a fifth of the narrower side of its page. */
+    private double typeSize(double scale) {
+        PrintOptions options = printed.options();
+        return Math.min(HEADING, Math.min(options.stepAcross(), options.stepDown()) * scale / 5);
+    }
+
+    /** The map as large as its room lets it be, in the middle. */
+    Drawn drawn(Box room) {
+        double scale = scale(room);
+        double left = room.left() + (room.width() - width * scale) / 2;
+        double top = room.top() + (room.height() - height * scale) / 2;
+        Motion small = new Motion(scale, 0, 0, scale, left, top);
+        List<Stroke> strokes = new ArrayList<>();
+        for (Printed.Placed piece : printed.pieces()) {
+            piece.rings().forEach(ring -> strokes.add(new Stroke(Style.CUTTING, ring).moved(small)));
+        }
+        for (Page page : printed.pages()) {
+            strokes.add(new Stroke(Style.RULE, area(page).corners()).moved(small));
+        }
+        FreeSpace free = FreeSpace.within(room.grownBy(1), CLEAR);
+        strokes.forEach(free::take);
+        double size = typeSize(scale);
+        List<Text> texts = new ArrayList<>();
+        for (int i = 0; i < printed.pieces().size(); i++) {
+            Box box = printed.pieces().get(i).box();
+            texts.add(placed(free, box, small, Integer.toString(i + 1), Math.min(NUMBER, 1.6 * size)));
+        }
+        printed.pages().forEach(page -> texts.add(placed(free, area(page), small, page.name(), size)));
+        return new Drawn(strokes, texts);
+    }
+
+    private Box area(Page page) {
+        Box area = Tiling.area(new Cell(page.row() - 1, page.column() - 1), printed.options());
+        return new Box(area.left(), area.top(), Math.min(area.right(), width), Math.min(area.bottom(), height));
     }
 
     /** A word in a box, as near to its middle as it is clear of lines and other words; in the middle where there is no such place. */

@@ -27,7 +27,7 @@ public record Stroke(Style style, List<Point> points, double before) {
     }
 
     Stroke moved(Motion motion) {
-        return new Stroke(style, points.stream().map(motion::of).toList(), before);
+        return new Stroke(style, points.stream().map(motion::of).toList(), before * motion.scale());
     }
 
     Box bounds() {

@@ -25,7 +25,7 @@ public record Text(String words, Point at, double size, double angle) {
     }
 
     Text moved(Motion motion) {
-        return new Text(words, motion.of(at), size, angle + motion.angle());
+        return new Text(words, motion.of(at), size * motion.scale(), angle + motion.angle());
     }
 
     /** The four corners of the room it takes. */

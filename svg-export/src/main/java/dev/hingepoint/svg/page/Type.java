@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The widths of the font that ships with the library, Liberation Sans (SIL Open Font License 1.1), read from its own tables (ISO/IEC 14496-22: head, hhea,
@@ -62,6 +64,28 @@ final class Type {
             units += FONT.getShort(HMTX + 4 * glyph) & 0xFFFF;
         }
         return units * size / UNITS_PER_EM;
+    }
+
+    /**
+     * Words on lines of a width in mm, broken at spaces.
+     *
+     * @param first the width of the first line
+     * @param rest the width of every other
+     */
+    static List<String> wrapped(String words, double first, double rest, double size) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : words.strip().split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, size) > (lines.isEmpty() ? first : rest)) {
+                lines.add(line);
+                line = word;
+            } else {
+                line = longer;
+            }
+        }
+        lines.add(line);
+        return lines;
     }
 
     private static int glyph(int character) {

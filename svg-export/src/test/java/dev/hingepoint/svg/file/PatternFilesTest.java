@@ -151,6 +151,7 @@ class PatternFilesTest {
                 Optional.empty(),
                 List.of(),
                 List.of(new AlterationRequest("facing", Map.of("edge", "neckline"))),
+                List.of("back: Fold out 12 mm, \"level\": # running to nothing", "front: yes"),
                 Map.of(),
                 Optional.of(own));
         PatternFiles.write(pattern.with(pattern.card().withAltered(made)), folder, "made");

@@ -32,9 +32,7 @@ class TrueScaleTest {
     }
 
     private Page first(String paper) {
-        return Printing.print(draft, PrintOptions.of(Paper.named(paper)))
-                .pages()
-                .get(0);
+        return Printing.print(draft, PrintOptions.of(Paper.named(paper))).all().get(0);
     }
 
     private Path written(Page page) throws Exception {

@@ -1,0 +1,95 @@
+package dev.hingepoint.svg.page;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Vector;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Columns on leaf after leaf, that sections are set into one after the other. A heading is never parted from what follows it. */
+final class Columns {
+    private static final double GUTTER = 6;
+
+    /** The narrowest column that is worth setting words in, and the widest that is easily read, in mm. */
+    private static final double NARROWEST = 46;
+
+    private static final double WIDEST = 112;
+
+    private final List<Box> more;
+    private final double width;
+    private final List<Drawn> leaves = new ArrayList<>();
+    private final List<Box> open = new ArrayList<>();
+    private double y;
+
+    /**
+     * @param first the columns of the first leaf, in reading order
+     * @param more those of every further leaf
+     */
+    Columns(Drawn firstLeaf, List<Box> first, List<Box> more) {
+        this.more = List.copyOf(more);
+        this.width = java.util.stream.Stream.concat(first.stream(), more.stream())
+                .mapToDouble(Box::width)
+                .min()
+                .orElseThrow();
+        leaves.add(firstLeaf);
+        open.addAll(first);
+        y = first.isEmpty() ? 0 : first.get(0).top();
+    }
+
+    /** A box parted into columns; none where it is too small for any. */
+    static List<Box> in(Box box) {
+        if (box.width() < NARROWEST || box.height() < 2 * Section.HEADING + Section.TYPE) {
+            return List.of();
+        }
+        int count = (int) Math.max(1, Math.ceil((box.width() + GUTTER) / (WIDEST + GUTTER)));
+        double each = (box.width() + GUTTER) / count - GUTTER;
+        return IntStream.range(0, count)
+                .mapToObj(i -> {
+                    double left = box.left() + i * (each + GUTTER);
+                    return new Box(left, box.top(), left + each, box.bottom());
+                })
+                .toList();
+    }
+
+    void add(Section section) {
+        List<Section.Row> rows = section.rows(width);
+        for (int i = 0; i < rows.size(); i++) {
+            boolean isHeading = i == 0 && rows.size() > 1;
+            double needed = rows.get(i).height() + (isHeading ? rows.get(1).height() : 0);
+            while (open.isEmpty() || y + needed > open.get(0).bottom()) {
+                next();
+            }
+            set(rows.get(i));
+        }
+    }
+
+    /** A leaf of its own for something that is drawn. */
+    void add(Drawn leaf) {
+        open.clear();
+        leaves.add(leaf);
+    }
+
+    private void next() {
+        if (!open.isEmpty()) {
+            open.remove(0);
+        }
+        if (open.isEmpty()) {
+            leaves.add(Drawn.NOTHING);
+            open.addAll(more);
+        }
+        y = open.get(0).top();
+    }
+
+    private void set(Section.Row row) {
+        int last = leaves.size() - 1;
+        Motion place = Motion.shift(new Vector(open.get(0).left(), y));
+        leaves.set(last, leaves.get(last).and(row.drawn().moved(place)));
+        y += row.height();
+    }
+
+    /** Every leaf, in order. */
+    List<Drawn> leaves() {
+        return List.copyOf(leaves);
+    }
+}

@@ -1,0 +1,77 @@
+package dev.hingepoint.svg.page;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Card;
+import java.util.List;
+import java.util.Optional;
+
+/** The leaves that are read before anything is cut: the squares with the map, then all there is to know, column by column, then the cloth. */
+final class FrontPages {
+    private final Box room;
+    private final Card card;
+    private final String title;
+    private final List<Section> sections;
+    private final List<ClothPicture> cloths;
+    private final PrintOptions options;
+
+    /** A picture of how the pieces lie on a cloth, drawn as large as a box allows. */
+    interface ClothPicture {
+        Drawn in(Box box);
+    }
+
+    /** @param room of each leaf, in mm, as it comes out of the printer */
+    FrontPages(
+            Box room,
+            Card card,
+            String title,
+            List<Section> sections,
+            List<ClothPicture> cloths,
+            PrintOptions options) {
+        this.room = room;
+        this.card = card;
+        this.title = title;
+        this.sections = List.copyOf(sections);
+        this.cloths = List.copyOf(cloths);
+        this.options = options;
+    }
+
+    /** Leaf by leaf; without a map there are as many. */
+    List<Drawn> drawn(Optional<SheetMap> map) {
+        Box gauge = new Box(room.left(), room.bottom() - StretchGauge.HEIGHT, room.right(), room.bottom());
+        Optional<Drawn> stretch = StretchGauge.drawn(card, gauge);
+        Box rest = new Box(room.left(), room.top(), room.right(), gauge.top() - 1);
+        boolean isBeside = stretch.isPresent() && FirstLeaf.spare(rest.width(), rest.height()) >= 0;
+        FirstLeaf first = new FirstLeaf(isBeside ? rest : room);
+        Drawn squares = first.drawn(title, ToRead.whoFor(options), options);
+        Columns columns =
+                new Columns(isBeside ? squares.and(stretch.get()) : squares, first.columns(), Columns.in(room));
+        sections.forEach(columns::add);
+        if (stretch.isPresent() && !isBeside) {
+            columns.add(stretch.get());
+        }
+        if (!cloths.isEmpty()) {
+            columns.add(cloths());
+        }
+        map.filter(drawn -> !drawn.isReadableIn(first.mapRoom())).ifPresent(large -> columns.add(large.drawn(room)));
+        List<Drawn> leaves = new java.util.ArrayList<>(columns.leaves());
+        map.filter(drawn -> drawn.isReadableIn(first.mapRoom()))
+                .ifPresent(small -> leaves.set(0, leaves.get(0).and(small.drawn(first.mapRoom()))));
+        return leaves;
+    }
+
+    /** One picture beside the other, and in rows where there are many. */
+    private Drawn cloths() {
+        int columns = Math.min(2, cloths.size());
+        int rows = (cloths.size() + columns - 1) / columns;
+        double width = room.width() / columns;
+        double height = room.height() / rows;
+        Drawn all = Drawn.NOTHING;
+        for (int i = 0; i < cloths.size(); i++) {
+            Box cell = new Box(room.left(), room.top(), room.left() + width - 3, room.top() + height - 3)
+                    .moved(new Vector(i % columns * width, i / columns * height));
+            all = all.and(cloths.get(i).in(cell));
+        }
+        return all;
+    }
+}
