@@ -1,8 +1,8 @@
 package dev.hingepoint.svg.page;
 
 import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.svg.file.WholeFiles;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,11 +17,11 @@ public final class Printing {
 
     /** @throws dev.hingepoint.Refusal where a piece cannot be drawn, for example because its allowance is too wide */
     public static Printed print(Draft draft, PrintOptions options) {
-        List<Piece> pieces = draft.pieces();
+        List<PieceDrawing> pieces = PieceDrawing.of(List.of(draft), options);
         Drawn firstPage = FirstPage.drawn(draft, options);
         List<PieceDrawing.Result> drawings = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
-            drawings.add(drawn(draft, i, options, List.of()));
+            drawings.add(pieces.get(i).drawn(List.of()));
         }
         Layout layout = Layout.ofFewestPages(
                 firstPage, drawings.stream().map(PieceDrawing.Result::drawn).toList(), options);
@@ -29,7 +29,7 @@ public final class Printing {
         List<Drawn> lettered = new ArrayList<>(List.of(firstPage));
         List<String> notes = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
-            PieceDrawing.Result again = drawn(draft, i, options, layout.jointsOn(i + 1));
+            PieceDrawing.Result again = pieces.get(i).drawn(layout.jointsOn(i + 1));
             Box room = drawings.get(i).drawn().bounds();
             boolean keepsItsRoom = room.union(again.drawn().bounds()).equals(room);
             PieceDrawing.Result best = keepsItsRoom ? again : drawings.get(i);
@@ -42,17 +42,19 @@ public final class Printing {
         Layout whole = layout.with(lettered);
         List<Printed.Placed> placed = IntStream.range(0, pieces.size())
                 .mapToObj(i -> new Printed.Placed(
-                        pieces.get(i).name(), whole.laid(i + 1).strokes().get(0).bounds()))
+                        pieces.get(i).name(), cut(pieces.get(i), whole.shifts().get(i + 1))))
                 .toList();
         String title = draft.pattern().card().name() + ", size " + draft.size();
         Drawn sheet = whole.sheet();
         return new Printed(sheet, Tiling.pages(title, sheet, options), placed, notes, options);
     }
 
-    private static PieceDrawing.Result drawn(Draft draft, int number, PrintOptions options, List<Box> joints) {
-        List<Piece> pieces = draft.pieces();
-        Piece piece = pieces.get(number);
-        return PieceDrawing.of(draft, piece, Label.lines(draft, piece, number + 1, pieces.size(), options), joints);
+    private static Box cut(PieceDrawing piece, Vector shift) {
+        return piece.cutting().stream()
+                .map(ring -> new Stroke(Style.CUTTING, ring).bounds())
+                .reduce(Box::union)
+                .orElseThrow()
+                .moved(shift);
     }
 
     /** The files of a print by name: {@code pages/1.1.svg}, ..., {@code map.svg}. */
