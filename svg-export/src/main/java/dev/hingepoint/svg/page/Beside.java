@@ -16,9 +16,11 @@ import java.util.stream.IntStream;
  * practice after ISO 128, from memory).
  */
 final class Beside {
-    private static final double SIZE = 3.6;
+    /** How far the words stand from the piece, and the rows from one another, in mm, times the distance that words keep. */
     private static final double GAP = 8;
+
     private static final double BETWEEN = 4;
+
     private static final double DOT = 0.6;
 
     /** From how many places of a row's edge a leader may begin. */
@@ -37,12 +39,8 @@ final class Beside {
             targets = List.copyOf(targets);
         }
 
-        double width() {
-            return Block.of(lines).width(SIZE);
-        }
-
-        double height() {
-            return Block.of(lines).height(SIZE);
+        Vector room(double size) {
+            return new Vector(Block.of(lines).width(size), Block.of(lines).height(size));
         }
     }
 
@@ -51,10 +49,12 @@ final class Beside {
      *
      * @param onPiece the words that a leader should not run through
      */
-    static Drawn of(Box piece, List<Row> rows, List<Text> onPiece) {
-        double between = BETWEEN * (rows.size() - 1);
-        double allHeights = rows.stream().mapToDouble(Row::height).sum() + between;
-        double allWidths = rows.stream().mapToDouble(Row::width).sum() + between;
+    static Drawn of(Box piece, List<Row> rows, List<Text> onPiece, TypeSizes types) {
+        double gap = GAP * types.clear();
+        double between = BETWEEN * types.clear();
+        Vector all = rows.stream()
+                .map(row -> row.room(types.beside()).plus(new Vector(between, between)))
+                .reduce(new Vector(-between, -between), Vector::plus);
         boolean isRight = piece.height() >= piece.width();
         double middle = rows.stream()
                 .map(row -> row.targets().get(0))
@@ -62,23 +62,23 @@ final class Beside {
                 .average()
                 .orElseThrow();
         Point corner = isRight
-                ? new Point(piece.right() + GAP, within(piece.top(), piece.bottom(), middle, allHeights))
-                : new Point(within(piece.left(), piece.right(), middle, allWidths), piece.bottom() + GAP);
+                ? new Point(piece.right() + gap, within(piece.top(), piece.bottom(), middle, all.y()))
+                : new Point(within(piece.left(), piece.right(), middle, all.x()), piece.bottom() + gap);
         List<Stroke> strokes = new ArrayList<>();
         List<Text> texts = new ArrayList<>();
         Comparator<Row> order = Comparator.comparingDouble(
                 row -> isRight ? row.targets().get(0).y() : row.targets().get(0).x());
         for (Row row : rows.stream().sorted(order).toList()) {
-            Vector size = new Vector(row.width(), row.height());
+            Vector size = row.room(types.beside());
             Motion place = Motion.shift(corner.minus(new Point(0, 0)).plus(size.times(0.5)));
-            Block.of(row.lines()).set(SIZE, 0).forEach(text -> texts.add(text.moved(place)));
+            Block.of(row.lines()).set(types.beside(), 0).forEach(text -> texts.add(text.moved(place)));
             Point from = corner;
             List<Point> starts = IntStream.rangeClosed(1, STARTS)
                     .mapToObj(i -> size.times((double) i / (STARTS + 1)))
                     .map(part -> from.plus(isRight ? new Vector(-1, part.y()) : new Vector(part.x(), -1)))
                     .toList();
             strokes.addAll(leader(starts, row.targets(), onPiece));
-            corner = corner.plus(isRight ? new Vector(0, size.y() + BETWEEN) : new Vector(size.x() + BETWEEN, 0));
+            corner = corner.plus(isRight ? new Vector(0, size.y() + between) : new Vector(size.x() + between, 0));
         }
         return new Drawn(strokes, texts);
     }

@@ -35,6 +35,14 @@ final class FreeSpace {
 
     /** @param clear how far in mm words keep from lines and from one another */
     static FreeSpace within(List<Point> outline, double clear) {
+        return withinRings(List.of(outline), clear);
+    }
+
+    /**
+     * @param outline closed lines; one within another is a hole
+     * @param clear how far in mm words keep from lines and from one another
+     */
+    static FreeSpace withinRings(List<List<Point>> outline, double clear) {
         return new FreeSpace(prepared(outline), clear, new Quadtree(), List.of());
     }
 
@@ -43,12 +51,15 @@ final class FreeSpace {
         return within(box.corners(), clear);
     }
 
-    private static PreparedGeometry prepared(List<Point> outline) {
-        return PreparedGeometryFactory.prepare(JtsBridge.polygon(outline));
+    private static PreparedGeometry prepared(List<List<Point>> outline) {
+        return PreparedGeometryFactory.prepare(outline.stream()
+                .map(ring -> (Geometry) JtsBridge.polygon(ring))
+                .reduce(Geometry::symDifference)
+                .orElseThrow());
     }
 
     /** The same drawing within another outline: what is taken in the one is taken in the other. */
-    FreeSpace alsoWithin(List<Point> outline) {
+    FreeSpace alsoWithin(List<List<Point>> outline) {
         return new FreeSpace(prepared(outline), clear, taken, kept);
     }
 
@@ -107,6 +118,23 @@ final class FreeSpace {
                         .toList());
         found.ifPresent(set -> set.forEach(this::take));
         return found;
+    }
+
+    /** A place that is surely inside, whatever is drawn there. */
+    Point interior() {
+        Coordinate interior = inside.getGeometry().getInteriorPoint().getCoordinate();
+        return new Point(interior.x, interior.y);
+    }
+
+    /** Whether a place is inside, whatever is drawn there. */
+    boolean holds(Point point) {
+        return inside.contains(FACTORY.createPoint(coordinate(point)));
+    }
+
+    /** The smallest upright box that holds the space. */
+    Box bounds() {
+        Envelope all = inside.getGeometry().getEnvelopeInternal();
+        return new Box(all.getMinX(), all.getMinY(), all.getMaxX(), all.getMaxY());
     }
 
     private boolean isKeptOff(Envelope room) {

@@ -10,7 +10,6 @@ import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Unit;
-import dev.hingepoint.svg.file.CuttingText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,20 +18,28 @@ import java.util.Map;
 
 /** What is written on a piece: what it is, for whom, how to cut it, and what was done to it. */
 final class Label {
+    /** Which of the lines is the piece's name. */
+    static final int NAME = 1;
+
     private Label() {}
 
-    /** The lines, the most important first; the second is the piece's name. */
-    static List<String> lines(Draft draft, Piece piece, int number, int pieces, PrintOptions options) {
-        Card card = draft.pattern().card();
-        List<AlterationRequest> alterations = card.altered()
-                .filter(altered -> altered.size().equals(draft.size()))
-                .map(Card.Altered::alterations)
-                .orElse(List.of());
-        Construction construction = draft.construction();
+    /**
+     * The lines, the most important first.
+     *
+     * @param sizes those that the drawing shows, in the order in which they were asked for
+     * @param piece in the size that all but the cutting line is drawn of
+     * @param place of the piece among all: "2 of 5"
+     */
+    static List<String> lines(List<Draft> sizes, Draft of, Piece piece, Copy copy, String place, PrintOptions options) {
+        Card card = of.pattern().card();
+        Construction construction = of.construction();
         List<String> lines = new ArrayList<>();
         lines.add(card.name());
-        lines.add(piece.name().toUpperCase(Locale.ROOT)
-                + piece.front().map(front -> ", " + front).orElse("") + "  " + number + " of " + pieces);
+        lines.add(copy.named(piece.name().toUpperCase(Locale.ROOT))
+                + piece.front().map(front -> ", " + front).orElse("") + "  " + place);
+        if (options.scale() != Scale.FULL) {
+            lines.add(options.scale().words() + ", not for cutting");
+        }
         String who = options.whoFor().isBlank() ? "" : "for " + options.whoFor();
         String when = options.date().isBlank() ? "" : options.date();
         String both = String.join(
@@ -41,12 +48,32 @@ final class Label {
         if (!both.isEmpty()) {
             lines.add(both);
         }
-        lines.add("size " + size(draft.size(), alterations));
-        piece.cuttings().forEach(cutting -> lines.add("cut " + CuttingText.write(cutting)));
+        lines.add(
+                sizes.size() == 1
+                        ? "size " + size(of.size(), alterations(of))
+                        : "sizes "
+                                + String.join(
+                                        ", ", sizes.stream().map(Draft::size).toList()));
+        lines.addAll(copy.cut(piece));
         lines.addAll(construction.labels().getOrDefault(piece.name(), List.of()));
+        if (sizes.size() > 1) {
+            lines.add("stitching lines left out");
+        }
         lines.addAll(allowances(construction.allowances(), piece));
-        alterations.forEach(request -> lines.add(told(request)));
+        for (Draft size : sizes) {
+            String which = sizes.size() == 1 ? "" : "size " + size.size() + ", ";
+            alterations(size).forEach(request -> lines.add(which + told(request)));
+        }
         return lines;
+    }
+
+    private static List<AlterationRequest> alterations(Draft draft) {
+        return draft.pattern()
+                .card()
+                .altered()
+                .filter(altered -> altered.size().equals(draft.size()))
+                .map(Card.Altered::alterations)
+                .orElse(List.of());
     }
 
     /** "40, hip 44". */

@@ -4,19 +4,12 @@ import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
-import dev.hingepoint.pattern.Edge;
-import dev.hingepoint.pattern.JtsBridge;
-import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /**
  * The words on one piece. Each is set inside the stitching line where there is room, clear of every line and of other words, and off the strips where pages are joined;
@@ -24,18 +17,8 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
  * same, if need be in the seam allowance, since what stands beside it is cut away.
  */
 final class Lettering {
-    private static final double SMALL = 3.5;
-
-    /** The smallest type that is set, in mm: 7 point. */
-    private static final double SMALLEST = 2.5;
-
-    private static final double[] LARGE_SIZES = {5.5, 4.8, 4.2, 3.6};
-    private static final double[] SMALL_SIZES = {3, SMALLEST};
     private static final int NARROW_LINE = 26;
     private static final int MOST_COLUMNS = 6;
-
-    /** How far in mm words keep from the line they stand beside. */
-    private static final double KEPT_OFF = 1.3;
 
     /** How far in mm the name of a point may stand from it. */
     private static final double NEAR = 30;
@@ -45,10 +28,9 @@ final class Lettering {
 
     private static final int SEARCH_STEPS = 24;
 
-    private final Piece piece;
+    private final TypeSizes types;
     private final FreeSpace clear;
     private final FreeSpace stitched;
-    private final FreeSpace cut;
 
     /** Over the whole piece, from its middle outwards. */
     private final List<Point> positions;
@@ -56,17 +38,20 @@ final class Lettering {
     private final List<Text> texts = new ArrayList<>();
     private final List<Beside.Row> rows = new ArrayList<>();
 
+    /** Sets words together, round (0, 0). */
+    private interface Setting {
+        List<Text> set(double size, double angle);
+    }
+
     /**
      * @param stitched the space within the stitching line, all lines drawn
-     * @param cutting the cutting line
      * @param joints the strips where pages are joined
      */
-    Lettering(Piece piece, FreeSpace stitched, List<Point> cutting, List<Box> joints) {
-        this.piece = piece;
+    Lettering(FreeSpace stitched, List<Box> joints, TypeSizes types) {
+        this.types = types;
         this.stitched = stitched;
         this.clear = stitched.without(joints);
-        this.cut = stitched.alsoWithin(cutting);
-        Box box = piece.outline().bounds();
+        Box box = stitched.bounds();
         this.positions = positions(box.centre(), box).toList();
     }
 
@@ -80,7 +65,11 @@ final class Lettering {
     }
 
     private boolean placed(Supplier<Stream<Text>> places) {
-        Optional<Text> found = clear.place(places.get()).or(() -> stitched.place(places.get()));
+        return placed(clear, places) || placed(stitched, places);
+    }
+
+    private boolean placed(FreeSpace space, Supplier<Stream<Text>> places) {
+        Optional<Text> found = space.place(places.get());
         found.ifPresent(texts::add);
         return found.isPresent();
     }
@@ -91,26 +80,28 @@ final class Lettering {
     }
 
     private boolean label(FreeSpace space, List<String> lines) {
-        List<Block> broad = List.of(Block.of(lines), Block.wrapped(lines, NARROW_LINE));
-        List<Block> low = IntStream.rangeClosed(2, MOST_COLUMNS)
-                .mapToObj(count -> Block.inColumns(lines, count))
+        List<Setting> broad = List.of(headed(lines, Block.of(lines)), headed(lines, Block.wrapped(lines, NARROW_LINE)));
+        List<Setting> low = IntStream.rangeClosed(2, MOST_COLUMNS)
+                .mapToObj(count -> (Setting) Block.inColumns(lines, count)::set)
                 .toList();
-        for (double size : LARGE_SIZES) {
-            if (isSet(space, broad, size)) {
-                return true;
-            }
+        return types.label().stream().anyMatch(size -> isSet(space, broad, size))
+                || types.tight().stream().anyMatch(size -> isSet(space, broad, size) || isSet(space, low, size));
+    }
+
+    /** The piece's name over the rest, where it is to be larger. */
+    private Setting headed(List<String> lines, Block block) {
+        if (types.heading() == 1) {
+            return block::set;
         }
-        for (double size : SMALL_SIZES) {
-            if (isSet(space, broad, size) || isSet(space, low, size)) {
-                return true;
-            }
-        }
-        return false;
+        List<String> rest = new ArrayList<>(lines);
+        Block name = Block.of(List.of(rest.remove(Label.NAME)));
+        Block body = block.columns().get(0).equals(lines) ? Block.of(rest) : Block.wrapped(rest, NARROW_LINE);
+        return new Headed(name, types.heading(), body)::set;
     }
 
     /** Sets the first of the blocks that has room, level or on its side. */
-    private boolean isSet(FreeSpace space, List<Block> blocks, double size) {
-        for (Block block : blocks) {
+    private boolean isSet(FreeSpace space, List<Setting> blocks, double size) {
+        for (Setting block : blocks) {
             for (double angle : new double[] {0, -StrictMath.PI / 2}) {
                 Optional<List<Text>> found = space.place(block.set(size, angle), positions.stream());
                 if (found.isPresent()) {
@@ -122,28 +113,26 @@ final class Lettering {
         return false;
     }
 
-    /** A short name by itself, wherever on the paper of the piece there is room: in the middle, else along an edge. */
-    boolean name(String name) {
-        List<Block> alone = List.of(Block.of(List.of(name)));
-        for (double size : new double[] {SMALL, SMALLEST}) {
-            for (FreeSpace space : List.of(stitched, cut)) {
-                if (isSet(space, alone, size)) {
-                    return true;
-                }
-                Optional<Text> found = space.place(
-                        piece.edges().stream().map(Edge::path).flatMap(path -> alongside(path, name, size)));
-                if (found.isPresent()) {
-                    texts.add(found.get());
-                    return true;
-                }
-            }
-        }
-        return false;
+    /**
+     * A short name by itself, wherever on the paper of the piece there is room: in the middle, else along an edge.
+     *
+     * @param cutting the rings to cut along
+     */
+    boolean name(String name, List<Path> edges, List<List<Point>> cutting) {
+        List<Setting> alone = List.of(Block.of(List.of(name))::set);
+        List<FreeSpace> spaces = List.of(stitched, stitched.alsoWithin(cutting));
+        return types.along().stream()
+                .anyMatch(size -> spaces.stream()
+                        .anyMatch(space -> isSet(space, alone, size)
+                                || placed(space, () -> edges.stream().flatMap(path -> alongside(path, name, size)))));
     }
 
-    /** Words along a line, close above it or below, wherever along it there is room. */
-    void along(Path path, String words) {
-        if (!placed(() -> Stream.of(SMALL, SMALLEST).flatMap(size -> alongside(path, words, size)))) {
+    /** Words along a line, close above it or below, wherever along it there is room; or along another of the lines. */
+    void along(List<Path> paths, String words) {
+        Supplier<Stream<Text>> places = () ->
+                paths.stream().flatMap(path -> types.along().stream().flatMap(size -> alongside(path, words, size)));
+        if (!placed(places)) {
+            Path path = paths.get(0);
             rows.add(new Beside.Row(
                     List.of(words),
                     IntStream.range(1, 20)
@@ -152,21 +141,41 @@ final class Lettering {
         }
     }
 
-    private static Stream<Text> alongside(Path path, String words, double size) {
+    private Stream<Text> alongside(Path path, String words, double size) {
         return IntStream.rangeClosed(0, 36)
                 .mapToDouble(i -> 0.5 + (i % 2 == 0 ? i : -i - 1) / 76.0)
                 .boxed()
-                .flatMap(fraction -> {
-                    var position = path.positionAt(path.length() * fraction);
-                    Vector along = path.tangent(position);
-                    boolean isBackwards = along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() > 0;
-                    Vector reading = isBackwards ? along.negated() : along;
-                    double angle = StrictMath.atan2(reading.y(), reading.x());
-                    Point start = path.at(position).minus(reading.times(Type.width(words, size) / 2));
-                    return Stream.of(KEPT_OFF + Text.BELOW * size, -KEPT_OFF - Text.ABOVE * size)
-                            .map(above ->
-                                    new Text(words, start.plus(reading.left().times(above)), size, angle));
-                });
+                .flatMap(fraction -> alongside(path, path.length() * fraction, words, size, types.keptOff()));
+    }
+
+    /** Words above a line and below it, their middle at a distance along it, so that they are read from below or from the right. */
+    private static Stream<Text> alongside(Path path, double distance, String words, double size, double keptOff) {
+        var position = path.positionAt(distance);
+        Vector along = path.tangent(position);
+        boolean isBackwards = along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() > 0;
+        Vector reading = isBackwards ? along.negated() : along;
+        double angle = StrictMath.atan2(reading.y(), reading.x());
+        Point start = path.at(position).minus(reading.times(Type.width(words, size) / 2));
+        return Stream.of(keptOff + Text.BELOW * size, -keptOff - Text.ABOVE * size)
+                .map(above -> new Text(words, start.plus(reading.left().times(above)), size, angle));
+    }
+
+    /**
+     * The name of a size inside the line that it is cut along, where there is room.
+     *
+     * @param rings the lines to cut along
+     * @param distances the places along one of them that are tried
+     */
+    boolean sizeName(String name, List<List<Point>> rings, Path ring, List<Double> distances) {
+        Supplier<Stream<Text>> places = () -> types.tight().stream()
+                .flatMap(size -> distances.stream().flatMap(at -> alongside(ring, at, name, size, types.clear() / 2)));
+        return placed(clear.alsoWithin(rings).keepingOff(types.clear() / 2), places)
+                || placed(stitched.alsoWithin(rings).keepingOff(types.clear() / 2), places);
+    }
+
+    /** Words beside the piece, whatever room there is on it. */
+    void beside(String words, List<Point> targets) {
+        rows.add(new Beside.Row(List.of(words), targets));
     }
 
     /**
@@ -174,32 +183,32 @@ final class Lettering {
      *
      * @param arm how far in mm the mark reaches
      */
-    void beside(Point point, double arm, String words) {
-        double width = Type.width(words, SMALL);
-        double small = Type.width(words, SMALLEST);
+    void atPoint(Point point, double arm, String words) {
+        double size = types.along().get(0);
+        double smallest = types.smallest();
+        double width = Type.width(words, size);
+        double small = Type.width(words, smallest);
+        double off = arm + types.clear();
         Supplier<Stream<Text>> places = () -> Stream.concat(
                 Stream.of(
-                                new Vector(arm + 1, -arm - 1),
-                                new Vector(-arm - 1 - width, -arm - 1),
-                                new Vector(arm + 1, arm + 2 + SMALL),
-                                new Vector(-arm - 1 - width, arm + 2 + SMALL),
-                                new Vector(-width / 2, -arm - 4),
-                                new Vector(-width / 2, -arm - 12))
-                        .map(step -> new Text(words, point.plus(step), SMALL, 0)),
+                                new Vector(off, -off),
+                                new Vector(-off - width, -off),
+                                new Vector(off, off + 1 + size),
+                                new Vector(-off - width, off + 1 + size),
+                                new Vector(-width / 2, -off - 3),
+                                new Vector(-width / 2, -off - 11))
+                        .map(step -> new Text(words, point.plus(step), size, 0)),
                 positions(point, new Box(point.x(), point.y(), point.x(), point.y()).grownBy(NEAR))
-                        .map(at -> new Text(words, at.minus(new Vector(small / 2, -SMALLEST / 2)), SMALLEST, 0)));
+                        .map(at -> new Text(words, at.minus(new Vector(small / 2, -smallest / 2)), smallest, 0)));
         if (!placed(places)) {
-            rows.add(new Beside.Row(List.of(words), List.of(point)));
+            beside(words, List.of(point));
         }
     }
 
     /** Places inside the piece. */
     List<Point> inside() {
-        Polygon outline = JtsBridge.polygon(piece);
-        Coordinate surely = outline.getInteriorPoint().getCoordinate();
-        PreparedGeometry inside = PreparedGeometryFactory.prepare(outline);
-        return Stream.concat(Stream.of(new Point(surely.x, surely.y)), positions.stream())
-                .filter(at -> inside.contains(outline.getFactory().createPoint(new Coordinate(at.x(), at.y()))))
+        return Stream.concat(Stream.of(stitched.interior()), positions.stream())
+                .filter(stitched::holds)
                 .toList();
     }
 

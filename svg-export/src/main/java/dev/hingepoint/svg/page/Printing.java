@@ -81,8 +81,7 @@ public final class Printing {
     }
 
     private FrontPages front(PrintOptions options) {
-        List<String> cut = pieces.stream().map(PieceDrawing::toTick).toList();
-        List<Section> sections = new ToRead(drafts, options).sections(cut, List.of());
+        List<Section> sections = new ToRead(drafts, options).sections(List.of());
         return new FrontPages(options.leaf(), drafts.get(0).pattern().card(), title, sections, List.of(), options);
     }
 

@@ -8,6 +8,8 @@ public enum Style {
     CUTTING(Layer.CUTTING, 0.5, ""),
     STITCHING(Layer.STITCHING, 0.3, "4 2"),
     FOLD(Layer.CUTTING, 0.5, "12 2 2 2"),
+    /** The middle of a piece that is drawn whole. */
+    CENTRE(Layer.MARKS, 0.2, "12 2 2 2"),
     LEVEL(Layer.MARKS, 0.2, "1 1.5"),
     DART(Layer.MARKS, 0.3, "4 2"),
     MARK(Layer.MARKS, 0.3, ""),

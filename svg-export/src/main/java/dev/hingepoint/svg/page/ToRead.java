@@ -6,14 +6,18 @@ import dev.hingepoint.fit.Body;
 import dev.hingepoint.fit.Ease;
 import dev.hingepoint.fit.FitCheck;
 import dev.hingepoint.fit.FitRules;
+import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.file.CuttingText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What a person who sews is told on the first pages: for which body, what was altered, which pieces and cloth, and what to heed. */
@@ -34,18 +38,15 @@ final class ToRead {
     /**
      * Section by section, the most important first.
      *
-     * @param pieces what is cut, by name and how often
      * @param cloth what cloth is needed, a line for each
      */
-    List<Section> sections(List<String> pieces, List<String> cloth) {
+    List<Section> sections(List<String> cloth) {
         List<Section> sections = new ArrayList<>();
         if (drafts.size() == 1) {
             sections.add(fit());
             done().ifPresent(sections::add);
         }
-        sections.add(new Section(
-                "Pieces, to tick off",
-                pieces.stream().map(Section.Entry::toTick).toList()));
+        sections.add(new Section("Pieces, to tick off", pieces()));
         if (!cloth.isEmpty()) {
             sections.add(Section.of("Cloth needed", cloth));
         }
@@ -82,7 +83,7 @@ final class ToRead {
         return options.unit() == Unit.MILLIMETRE ? shown.replace(" mm", "") : shown;
     }
 
-    private java.util.Optional<Section> done() {
+    private Optional<Section> done() {
         return draft.pattern()
                 .card()
                 .altered()
@@ -98,6 +99,17 @@ final class ToRead {
                 : altered.steps();
     }
 
+    /** By number, as on the map. */
+    private List<Section.Entry> pieces() {
+        Map<String, Piece> byName = new LinkedHashMap<>();
+        drafts.forEach(size -> size.pieces().forEach(piece -> byName.putIfAbsent(piece.name(), piece)));
+        List<Section.Entry> entries = new ArrayList<>();
+        byName.forEach((name, piece) -> entries.add(Section.Entry.toTick((entries.size() + 1) + " " + name + ": cut "
+                + String.join(
+                        ", ", piece.cuttings().stream().map(CuttingText::write).toList()))));
+        return entries;
+    }
+
     private List<String> allowances() {
         Map<String, String> byWidth = new LinkedHashMap<>();
         draft.allowances()
@@ -105,7 +117,7 @@ final class ToRead {
                 .forEach((name, width) -> byWidth.merge(
                         width.toString(), name.equals("default") ? "seams" : name, (one, more) -> one + ", " + more));
         if (byWidth.isEmpty()) {
-            return List.of(dev.hingepoint.pattern.Allowances.HOME_SEWING + ": all seams");
+            return List.of(Allowances.HOME_SEWING + ": all seams");
         }
         List<String> said = new ArrayList<>();
         byWidth.forEach((width, names) -> said.add(width + ": " + names));

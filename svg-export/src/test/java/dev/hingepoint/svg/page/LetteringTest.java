@@ -70,7 +70,7 @@ class LetteringTest {
     private static PieceDrawing.Result drawn(Piece piece) {
         Draft draft = draft(piece);
         PrintOptions options = PrintOptions.of(Paper.named("a4")).forWhom("Ida", "25 November");
-        return PieceDrawing.of(draft, piece, Label.lines(draft, piece, 1, 1, options), List.of());
+        return PieceDrawing.of(List.of(draft), options).get(0).drawn(List.of());
     }
 
     private static Polygon room(Text text) {

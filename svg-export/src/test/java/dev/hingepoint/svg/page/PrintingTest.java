@@ -115,10 +115,9 @@ class PrintingTest {
     /** Labels lie inside their piece, and touch neither a line nor each other. */
     @Test
     void noWordTouchesALineOrAnother() {
-        Drawn drawn = PieceDrawing.of(List.of(draft), printed("a4").options())
-                .get(0)
-                .drawn(List.of())
-                .drawn();
+        PieceDrawing front =
+                PieceDrawing.of(List.of(draft), printed("a4").options()).get(0);
+        Drawn drawn = front.drawn(List.of()).drawn();
         List<Polygon> rooms = drawn.texts().stream().map(text -> room(text)).toList();
         assertTrue(rooms.size() >= 10, "the label and the lines' names");
         Polygon cut = JtsBridge.polygon(drawn.strokes().get(0).points());
