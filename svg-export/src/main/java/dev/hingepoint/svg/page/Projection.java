@@ -6,7 +6,10 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Unit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /** A sheet as it is thrown on cloth: on a grid of whole centimetres or inches, under words that say how to measure it. */
 final class Projection {
@@ -34,17 +37,46 @@ final class Projection {
                         0));
         Drawn all = below.and(new Drawn(List.of(), words));
         Box box = all.bounds();
-        int columns = (int) Math.ceil(box.right() / step);
-        int rows = (int) Math.ceil(box.bottom() / step);
+        double right = Math.ceil(box.right() / step) * step;
+        double bottom = Math.ceil(box.bottom() / step) * step;
+        List<Box> texts = all.texts().stream().map(Text::bounds).toList();
         List<Stroke> grid = new ArrayList<>();
-        for (int i = 0; i <= columns; i++) {
-            Style style = i % wide == 0 ? Style.GRID_TENTH : Style.GRID;
-            grid.add(Stroke.of(style, new Point(i * step, 0), new Point(i * step, rows * step)));
+        for (int i = 0; i * step <= right; i++) {
+            double x = i * step;
+            Style style = i % wide == 0 ? Style.GRID_WIDE : Style.GRID;
+            between(texts, bottom, text -> text.left() < x && x < text.right(), Box::top, Box::bottom)
+                    .forEach(part -> grid.add(Stroke.of(style, new Point(x, part[0]), new Point(x, part[1]))));
         }
-        for (int i = 0; i <= rows; i++) {
-            Style style = i % wide == 0 ? Style.GRID_TENTH : Style.GRID;
-            grid.add(Stroke.of(style, new Point(0, i * step), new Point(columns * step, i * step)));
+        for (int i = 0; i * step <= bottom; i++) {
+            double y = i * step;
+            Style style = i % wide == 0 ? Style.GRID_WIDE : Style.GRID;
+            between(texts, right, text -> text.top() < y && y < text.bottom(), Box::left, Box::right)
+                    .forEach(part -> grid.add(Stroke.of(style, new Point(part[0], y), new Point(part[1], y))));
         }
         return new Drawn(grid, List.of()).and(all);
+    }
+
+    /** The parts of a line of the grid, from where to where, that run through no words: the light would drown those. */
+    private static List<double[]> between(
+            List<Box> texts,
+            double length,
+            Predicate<Box> isCrossed,
+            ToDoubleFunction<Box> from,
+            ToDoubleFunction<Box> to) {
+        List<double[]> parts = new ArrayList<>();
+        double begun = 0;
+        for (Box text : texts.stream()
+                .filter(isCrossed)
+                .sorted(Comparator.comparingDouble(from))
+                .toList()) {
+            if (from.applyAsDouble(text) > begun) {
+                parts.add(new double[] {begun, from.applyAsDouble(text)});
+            }
+            begun = Math.max(begun, to.applyAsDouble(text));
+        }
+        if (begun < length) {
+            parts.add(new double[] {begun, length});
+        }
+        return parts;
     }
 }

@@ -24,8 +24,8 @@ public enum Style {
     /** How far a neighbour lies on a page. */
     GLUE(Layer.PAGE, 0.2, "3 1.5"),
     JOIN(Layer.PAGE, 0.25, ""),
-    GRID(Layer.GRID, 0.1, ""),
-    GRID_TENTH(Layer.GRID, 0.25, ""),
+    GRID(Layer.GRID, 0.05, ""),
+    GRID_WIDE(Layer.GRID, 0.15, ""),
     NEST_1(Layer.CUTTING, 0.4, ""),
     NEST_2(Layer.CUTTING, 0.4, "8 2"),
     NEST_3(Layer.CUTTING, 0.4, "2.5 1.5"),

@@ -45,15 +45,6 @@ class PrintingTest {
         return Printing.print(draft, PrintOptions.of(Paper.named(paper)).forWhom("Ida", "25 November"));
     }
 
-    /** ISO 216 and ANSI Y14.1 sizes. */
-    @ParameterizedTest
-    @CsvSource({"a4, 210, 297", "A3, 297, 420", "a0, 841, 1189", "letter, 215.9, 279.4", "Tabloid, 279.4, 431.8"})
-    void papersHaveTheirStandardSizes(String name, double width, double height) {
-        assertEquals(width, Paper.named(name).width(), 1e-9);
-        assertEquals(height, Paper.named(name).height(), 1e-9);
-        assertThrows(Refusal.class, () -> Paper.named("foolscap"));
-    }
-
     @ParameterizedTest
     @CsvSource({"-1, 10", "30, 10", "NaN, 10", "10, 6", "10, -3", "10, 300", "10, NaN"})
     void marginsAndOverlapsThatLeaveNoRoomAreRefused(double margin, double overlap) {
