@@ -167,7 +167,7 @@ final class Lettering {
      * @param distances the places along one of them that are tried
      */
     boolean sizeName(String name, List<List<Point>> rings, Path ring, List<Double> distances) {
-        Supplier<Stream<Text>> places = () -> types.tight().stream()
+        Supplier<Stream<Text>> places = () -> types.along().stream()
                 .flatMap(size -> distances.stream().flatMap(at -> alongside(ring, at, name, size, types.clear() / 2)));
         return placed(clear.alsoWithin(rings).keepingOff(types.clear() / 2), places)
                 || placed(stitched.alsoWithin(rings).keepingOff(types.clear() / 2), places);
