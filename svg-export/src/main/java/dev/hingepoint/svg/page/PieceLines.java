@@ -34,7 +34,7 @@ final class PieceLines {
 
     private static final double BRACKET_DEPTH = 12;
     private static final double BRACKET_PART = 1.0 / 3;
-    private static final double BRACKET_DEPTH_PART = 1.0 / 6;
+    private static final double BRACKET_DEPTH_PART = 1.0 / 8;
 
     private final LaidSize size;
     private final Piece piece;
