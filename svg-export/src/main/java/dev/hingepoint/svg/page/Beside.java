@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Words beside a piece that has no room for them, each with a leader line to what it names. A leader ends in a dot, as one does that ends within an outline (drawing
@@ -64,7 +65,7 @@ final class Beside {
         Point corner = isRight
                 ? new Point(piece.right() + gap, within(piece.top(), piece.bottom(), middle, all.y()))
                 : new Point(within(piece.left(), piece.right(), middle, all.x()), piece.bottom() + gap);
-        List<Stroke> strokes = new ArrayList<>();
+        List<Line> leaders = new ArrayList<>();
         List<Text> texts = new ArrayList<>();
         Comparator<Row> order = Comparator.comparingDouble(
                 row -> isRight ? row.targets().get(0).y() : row.targets().get(0).x());
@@ -77,10 +78,12 @@ final class Beside {
                     .mapToObj(i -> size.times((double) i / (STARTS + 1)))
                     .map(part -> from.plus(isRight ? new Vector(-1, part.y()) : new Vector(part.x(), -1)))
                     .toList();
-            strokes.addAll(leader(starts, row.targets(), onPiece));
+            leaders.add(leader(starts, row.targets(), onPiece, leaders));
             corner = corner.plus(isRight ? new Vector(0, size.y() + between) : new Vector(size.x() + between, 0));
         }
-        return new Drawn(strokes, texts);
+        double dot = DOT * types.signs();
+        return new Drawn(
+                leaders.stream().flatMap(leader -> strokes(leader, dot)).toList(), texts);
     }
 
     /** Where a run of a size begins that lies round a middle, within two ends where it can. */
@@ -88,26 +91,37 @@ final class Beside {
         return Math.max(from, Math.min(to - size, middle - size / 2));
     }
 
-    /** The shortest that runs through no word; the shortest of all where each does. */
-    private static List<Stroke> leader(List<Point> starts, List<Point> targets, List<Text> onPiece) {
+    /** The shortest that runs through no word and crosses no other leader, or no word; the shortest of all where each does. */
+    private static Line leader(List<Point> starts, List<Point> targets, List<Text> onPiece, List<Line> others) {
         List<Line> leaders = starts.stream()
                 .flatMap(from -> targets.stream().map(to -> new Line(from, to)))
                 .sorted(Comparator.comparingDouble(Line::length))
                 .toList();
-        Line best = leaders.stream()
+        List<Line> clear = leaders.stream()
                 .filter(leader -> onPiece.stream().noneMatch(text -> crosses(leader, text)))
+                .toList();
+        return clear.stream()
+                .filter(leader -> others.stream().noneMatch(other -> crosses(leader, Path.of(other))))
                 .findFirst()
+                .or(() -> clear.stream().findFirst())
                 .orElse(leaders.get(0));
+    }
+
+    private static Stream<Stroke> strokes(Line leader, double size) {
         List<Point> dot = IntStream.rangeClosed(0, 12)
                 .mapToObj(i ->
-                        best.end().plus(Vector.ofAngle(i * StrictMath.PI / 6).times(DOT / 2)))
+                        leader.end().plus(Vector.ofAngle(i * StrictMath.PI / 6).times(size / 2)))
                 .toList();
-        return List.of(Stroke.of(Style.LEADER, best.start(), best.end()), new Stroke(Style.MARK, dot));
+        return Stream.of(Stroke.of(Style.LEADER, leader.start(), leader.end()), new Stroke(Style.MARK, dot));
     }
 
     private static boolean crosses(Line leader, Text text) {
         List<Point> corners = new ArrayList<>(text.corners());
         corners.add(corners.get(0));
-        return !Path.through(corners).crossings(leader).isEmpty();
+        return crosses(leader, Path.through(corners));
+    }
+
+    private static boolean crosses(Line leader, Path other) {
+        return !other.crossings(leader).isEmpty();
     }
 }

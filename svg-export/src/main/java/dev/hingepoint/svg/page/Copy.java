@@ -67,7 +67,7 @@ enum Copy {
             case ONE_OF_PAIR ->
                 Stream.of(isShown ? often + (isOnePair ? ": one of the pair" : ": one of each pair") : asWritten);
             case OTHER_OF_PAIR ->
-                Stream.of(often + (isOnePair ? ": the other of the pair" : ": the other of each pair") + ", mirrored")
+                Stream.of(often + (isOnePair ? ": the other of the pair" : ": the other of each pair"))
                         .filter(line -> isShown);
         };
     }

@@ -8,6 +8,7 @@ import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Piece;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** One size of a piece as it lies on its drawing: everything is found on the paper, at full scale, and carried from there to each of its images. */
@@ -62,6 +63,18 @@ final class LaidSize {
     /** The rings to cut along. */
     List<List<Point>> cutting() {
         return cutting;
+    }
+
+    /** Whether this is cut along the same line as another size. */
+    boolean isCutLike(LaidSize other) {
+        return cutting.size() == other.cutting.size()
+                && IntStream.range(0, cutting.size()).allMatch(i -> areClose(cutting.get(i), other.cutting.get(i)));
+    }
+
+    private static boolean areClose(List<Point> one, List<Point> other) {
+        return one.size() == other.size()
+                && IntStream.range(0, one.size())
+                        .allMatch(i -> one.get(i).isCloseTo(other.get(i), Tolerance.LAST_DECIMAL));
     }
 
     /** The rings that the stitching line and the folds make. */

@@ -23,6 +23,9 @@ final class Lettering {
     /** How far in mm the name of a point may stand from it. */
     private static final double NEAR = 30;
 
+    /** The name of a size keeps so much of the usual distance from lines, since it stands between two. */
+    private static final double SIZE_CLEAR = 0.3;
+
     /** A grid of places is searched, at most so many mm apart, and in a small piece so many from side to side. */
     private static final double SEARCH_STEP = 10;
 
@@ -167,10 +170,11 @@ final class Lettering {
      * @param distances the places along one of them that are tried
      */
     boolean sizeName(String name, List<List<Point>> rings, Path ring, List<Double> distances) {
-        Supplier<Stream<Text>> places = () -> types.tight().stream()
-                .flatMap(size -> distances.stream().flatMap(at -> alongside(ring, at, name, size, types.clear() / 2)));
-        return placed(clear.alsoWithin(rings).keepingOff(types.clear() / 2), places)
-                || placed(stitched.alsoWithin(rings).keepingOff(types.clear() / 2), places);
+        Supplier<Stream<Text>> places = () -> types.along().stream()
+                .flatMap(size ->
+                        distances.stream().flatMap(at -> alongside(ring, at, name, size, SIZE_CLEAR * types.clear())));
+        return placed(clear.alsoWithin(rings).keepingOff(SIZE_CLEAR * types.clear()), places)
+                || placed(stitched.alsoWithin(rings).keepingOff(SIZE_CLEAR * types.clear()), places);
     }
 
     /** Words beside the piece, whatever room there is on it. */

@@ -43,6 +43,7 @@ final class PieceDrawing {
     private final boolean isNest;
     private final List<LaidSize> sizes;
     private final LaidSize largest;
+    private final SizeNames sizeNames;
     private final PieceLines lines;
     private final List<Stroke> strokes;
     private final List<Path> original;
@@ -76,6 +77,7 @@ final class PieceDrawing {
         this.original = options.original() == PrintOptions.Original.SHOWN && !isNest
                 ? OriginalLines.of(draft, main.piece())
                 : List.of();
+        this.sizeNames = new SizeNames(sizes);
         this.lines = new PieceLines(largest, types);
         this.strokes = isNest ? nest() : single();
     }
@@ -142,6 +144,7 @@ final class PieceDrawing {
 
     private List<Stroke> single() {
         lines.cutting();
+        lines.notches();
         lines.stitching();
         lines.folds();
         lines.darts();
@@ -152,10 +155,14 @@ final class PieceDrawing {
     }
 
     private List<Stroke> nest() {
-        List<Stroke> all = new ArrayList<>();
+        // what sizes have in common is drawn once
+        Set<Stroke> all = new LinkedHashSet<>();
         for (LaidSize size : sizes) {
             PieceLines own = size == largest ? lines : new PieceLines(size, types);
-            own.cutting();
+            if (sizeNames.lines().contains(size)) {
+                own.cutting();
+            }
+            own.notches();
             own.darts();
             own.drawnLines();
             if (size == largest) {
@@ -166,7 +173,7 @@ final class PieceDrawing {
             }
             all.addAll(own.strokes());
         }
-        return all;
+        return List.copyOf(all);
     }
 
     /** The piece's name; that of a mirrored drawing says so. */
@@ -237,10 +244,7 @@ final class PieceDrawing {
     private void words(Lettering lettering) {
         Piece piece = largest.piece();
         if (isNest) {
-            new SizeNames(sizes)
-                    .set(
-                            lettering,
-                            sizes.stream().map(size -> size.draft().size()).toList());
+            sizeNames.set(lettering);
         }
         piece.marks(Level.class)
                 .forEach(level -> lettering.along(images(level.path()), isNest ? level.name() : girth(level)));

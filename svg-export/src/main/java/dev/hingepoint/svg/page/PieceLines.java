@@ -29,10 +29,12 @@ final class PieceLines {
     /** The same for one size of several, whose points lie close together. */
     private static final double SMALL_CROSS = 2;
 
-    /** Length of a fold's bracket, at most, and how far in mm its line stands from the fold. */
+    /** Length of a fold's bracket, and how far in mm its line stands from the fold; at most so large a part of the fold and of the paper beside it. */
     private static final double BRACKET = 120;
 
     private static final double BRACKET_DEPTH = 12;
+    private static final double BRACKET_PART = 1.0 / 3;
+    private static final double BRACKET_DEPTH_PART = 1.0 / 8;
 
     private final LaidSize size;
     private final Piece piece;
@@ -61,9 +63,11 @@ final class PieceLines {
         return CROSS * signs;
     }
 
-    /** The line to cut along, with its notches. */
     void cutting() {
         size.cutting().forEach(ring -> draw(size.style(), ring));
+    }
+
+    void notches() {
         size.line().notches().forEach(notch -> draw(Style.MARK, Path.of(notch)));
     }
 
@@ -157,8 +161,8 @@ final class PieceLines {
                 .filter(far -> far > Tolerance.JOINING)
                 .min()
                 .orElse(BRACKET_DEPTH * signs);
-        Vector depth = inwards.times(Math.min(BRACKET_DEPTH * signs, room / 3));
-        Vector half = along.times(Math.min(BRACKET * signs, fold.length() / 2) / 2);
+        Vector depth = inwards.times(Math.min(BRACKET_DEPTH * signs, room * BRACKET_DEPTH_PART));
+        Vector half = along.times(Math.min(BRACKET * signs, fold.length() * BRACKET_PART) / 2);
         Point first = middle.minus(half);
         Point second = middle.plus(half);
         arrow(first.plus(depth), first, 1);

@@ -3,7 +3,10 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -13,7 +16,8 @@ import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * The names of sizes that lie in one another, each a few times inside the line that it is cut along. The sizes' names stand one after the other along the line, so that they
- * keep clear of each other; none stands where several sizes share a line.
+ * keep clear of each other; none stands where sizes share a line. Sizes
+ * that share all of it are named together.
  */
 final class SizeNames {
     /** How often a name is set round a piece. */
@@ -27,15 +31,19 @@ final class SizeNames {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private final List<LaidSize> sizes;
+    private final Map<LaidSize, String> names = new LinkedHashMap<>();
     private final STRtree parts = new STRtree();
 
     /** A straight part of a size's line. */
     private record Part(LaidSize size, Geometry line) {}
 
     SizeNames(List<LaidSize> sizes) {
-        this.sizes = sizes;
         for (LaidSize size : sizes) {
+            LaidSize line =
+                    names.keySet().stream().filter(size::isCutLike).findFirst().orElse(size);
+            names.merge(line, size.draft().size(), (before, more) -> before + ", " + more);
+        }
+        for (LaidSize size : names.keySet()) {
             for (List<Point> ring : size.cutting()) {
                 for (int i = 1; i < ring.size(); i++) {
                     Geometry line = FACTORY.createLineString(
@@ -50,23 +58,33 @@ final class SizeNames {
         return new Coordinate(point.x(), point.y());
     }
 
-    /** @param names what each size's line is called */
-    void set(Lettering lettering, List<String> names) {
-        for (int i = 0; i < sizes.size(); i++) {
-            LaidSize size = sizes.get(i);
-            Path ring = Path.through(size.cutting().get(0));
-            int set = 0;
-            List<Double> all = new ArrayList<>();
-            for (int time = 0; time < TIMES; time++) {
-                List<Double> places = places(size, ring, time, (i + 0.5) / sizes.size());
-                all.addAll(places);
-                set += lettering.sizeName(names.get(i), size.cutting(), ring, places) ? 1 : 0;
-            }
-            if (set == 0) {
-                List<Double> led = all.isEmpty() ? List.of(ring.length() / 2) : all;
-                lettering.beside(
-                        "size " + names.get(i), led.stream().map(ring::at).toList());
-            }
+    /** The sizes whose lines are drawn: one of those that are cut along one line. */
+    Set<LaidSize> lines() {
+        return names.keySet();
+    }
+
+    void set(Lettering lettering) {
+        int number = 0;
+        for (LaidSize size : lines()) {
+            set(lettering, size, (number + 0.5) / names.size());
+            number++;
+        }
+    }
+
+    /** @param turn of the size along each part of its line: from 0 to 1 */
+    private void set(Lettering lettering, LaidSize size, double turn) {
+        String name = names.get(size);
+        Path ring = Path.through(size.cutting().get(0));
+        boolean isSet = false;
+        List<Double> all = new ArrayList<>();
+        for (int time = 0; time < TIMES; time++) {
+            List<Double> places = places(size, ring, time, turn);
+            all.addAll(places);
+            isSet |= lettering.sizeName(name, size.cutting(), ring, places);
+        }
+        if (!isSet) {
+            List<Double> led = all.isEmpty() ? List.of(ring.length() / 2) : all;
+            lettering.beside("size " + name, led.stream().map(ring::at).toList());
         }
     }
 
