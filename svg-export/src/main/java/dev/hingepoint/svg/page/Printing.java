@@ -46,7 +46,7 @@ public final class Printing {
                 .toList();
         String title = draft.pattern().card().name() + ", size " + draft.size();
         Drawn sheet = whole.sheet();
-        return new Printed(sheet, Tiling.pages(title, sheet, options), placed, notes, options);
+        return new Printed(title, sheet, Tiling.pages(title, sheet, options), placed, notes, options);
     }
 
     private static PieceDrawing.Result drawn(Draft draft, int number, PrintOptions options, List<Box> joints) {
@@ -63,14 +63,21 @@ public final class Printing {
         return contents;
     }
 
+    /** All pages as one PDF. */
+    public static byte[] pdf(Printed printed) {
+        return PdfPages.write(printed.pages(), printed.title());
+    }
+
     /**
-     * Writes all pages and the map, or nothing.
+     * Writes all pages, one by one and as one PDF, and the map, or nothing.
      *
      * @throws dev.hingepoint.Refusal where the folder cannot be written to
      */
     public static void write(Printed printed, Path folder) {
         Map<String, String> contents = contents(printed);
-        WholeFiles.writeAll(folder, contents);
+        Map<String, byte[]> files = WholeFiles.encoded(contents);
+        files.put("pages.pdf", pdf(printed));
+        WholeFiles.writeBytes(folder, files);
         // a page of an earlier print would be taped in with these
         WholeFiles.deleteOthers(folder, "pages", "[0-9]+\\.[0-9]+\\.svg", contents.keySet());
     }

@@ -19,8 +19,13 @@ final class Type {
 
     private Type() {}
 
+    /** The font itself, for who embeds it. */
+    static InputStream file() {
+        return Type.class.getResourceAsStream("LiberationSans-Regular.ttf");
+    }
+
     private static ByteBuffer font() {
-        try (InputStream file = Type.class.getResourceAsStream("LiberationSans-Regular.ttf")) {
+        try (InputStream file = file()) {
             return ByteBuffer.wrap(file.readAllBytes());
         } catch (IOException gone) {
             throw new UncheckedIOException(gone);
@@ -56,15 +61,17 @@ final class Type {
 
     /** Width in mm of a line of text set in type of {@code size} mm. */
     static double width(String words, double size) {
-        long units = 0;
-        for (int i = 0; i < words.length(); i++) {
-            int glyph = Math.min(glyph(words.charAt(i)), WIDTHS - 1);
-            units += FONT.getShort(HMTX + 4 * glyph) & 0xFFFF;
-        }
+        long units = words.codePoints().mapToLong(Type::units).sum();
         return units * size / UNITS_PER_EM;
     }
 
-    private static int glyph(int character) {
+    private static long units(int character) {
+        int glyph = Math.min(glyph(character), WIDTHS - 1);
+        return FONT.getShort(HMTX + 4 * glyph) & 0xFFFF;
+    }
+
+    /** The number of a character's glyph; 0, which is a box, for one that the font lacks. */
+    static int glyph(int character) {
         int segments = (FONT.getShort(CMAP + 6) & 0xFFFF) / 2;
         int ends = CMAP + 14;
         int starts = ends + 2 * segments + 2;
