@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * What is drawn on a page, in the operators of a PDF (ISO 32000-1, annex A). All of it is in mm from the paper's upper left corner, as the page is: the first operator says
- * where that lies in a PDF, whose points run up from the lower left.
+ * where that lies in a PDF, whose points run up from the lower left. So its numbers are those of {@link SvgPage}, digit by digit.
  */
 final class PdfContent {
     /** Points of a PDF to the mm: each is 1/72 in (8.3.2.3). */
@@ -19,10 +19,7 @@ final class PdfContent {
     /** The name by which the words ask for their font. */
     static final String FONT = "F";
 
-    /** Of a length in mm: nothing is off by more than half a thousandth. */
-    private static final int DECIMALS = 3;
-
-    /** Of a factor, which a page of 5 m multiplies: nothing is off by more than a thousandth of a mm there. */
+    /** Decimals of a factor: at the far end of the longest paper, 5 m, nothing is off by more than a ten-thousandth of a mm. */
     private static final int FACTOR_DECIMALS = 8;
 
     private static final HexFormat HEX = HexFormat.of();
@@ -108,7 +105,7 @@ final class PdfContent {
 
     private StringBuilder numbers(double... numbers) {
         for (double number : numbers) {
-            operators.append(Numbers.of(number, DECIMALS)).append(' ');
+            operators.append(Numbers.of(number)).append(' ');
         }
         return operators;
     }
