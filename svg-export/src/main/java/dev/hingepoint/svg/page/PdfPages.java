@@ -8,7 +8,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.zip.CRC32;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSFloat;
+import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
@@ -95,8 +99,23 @@ public final class PdfPages {
         for (int character : used) {
             font.addToSubset(character);
         }
+        // where all that is used is beyond the font: to some readers, a font that maps nothing is damaged
+        font.addToSubset(' ');
         font.subset();
+        font.getDescendantFont().getCOSObject().setItem(COSName.W, widths(used));
         resources.put(COSName.getPDFName(PdfContent.FONT), font);
+    }
+
+    /** Exact widths (9.7.4.3): those that PDFBox writes are rounded to a thousandth of the em, which adds up along a line. */
+    private static COSArray widths(int[] used) {
+        COSArray widths = new COSArray();
+        for (int glyph : IntStream.of(used).map(Type::glyph).distinct().sorted().toArray()) {
+            // from this glyph to this glyph
+            widths.add(COSInteger.get(glyph));
+            widths.add(COSInteger.get(glyph));
+            widths.add(new COSFloat((float) (1000 * Type.ems(glyph))));
+        }
+        return widths;
     }
 
     private static PDPage sheet(PDDocument document, Paper paper, PDResources resources, byte[] content)

@@ -61,13 +61,16 @@ final class Type {
 
     /** Width in mm of a line of text set in type of {@code size} mm. */
     static double width(String words, double size) {
-        long units = words.codePoints().mapToLong(Type::units).sum();
-        return units * size / UNITS_PER_EM;
+        return words.codePoints()
+                        .mapToDouble(character -> ems(glyph(character)))
+                        .sum()
+                * size;
     }
 
-    private static long units(int character) {
-        int glyph = Math.min(glyph(character), WIDTHS - 1);
-        return FONT.getShort(HMTX + 4 * glyph) & 0xFFFF;
+    /** Width of a glyph, as a part of the type's size. */
+    static double ems(int glyph) {
+        int units = FONT.getShort(HMTX + 4 * Math.min(glyph, WIDTHS - 1)) & 0xFFFF;
+        return (double) units / UNITS_PER_EM;
     }
 
     /** The number of a character's glyph; 0, which is a box, for one that the font lacks. */
