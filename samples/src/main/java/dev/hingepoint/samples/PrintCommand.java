@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
         description = "Draws the pieces of one size at true scale, with seam allowance, on pages to tape together.",
         footer = {
             "",
-            "Writes pages/1.1.svg, pages/1.2.svg, ... and map.svg, which shows how the pages go together.",
+            "Writes pages.pdf, the same pages one by one as pages/1.1.svg, pages/1.2.svg, ..., and map.svg, which shows",
+            "how they go together.",
             "Print the first page alone first, at 100 %%, and measure its squares before you cut.",
             "",
             "Example: hingepoint print altered/altered.yaml --size 40 --paper a4 --out altered"

@@ -7,6 +7,7 @@ import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiPredicate;
 
 /** What a reader finds drawn on a page, in mm from its upper left corner, whatever it was written in. */
 record Ink(List<Line> lines, List<Word> words) {
@@ -92,7 +93,7 @@ record Ink(List<Line> lines, List<Word> words) {
         assertSame(expected.words, words, Word::is);
     }
 
-    private static <T> void assertSame(List<T> expected, List<T> found, java.util.function.BiPredicate<T, T> same) {
+    private static <T> void assertSame(List<T> expected, List<T> found, BiPredicate<T, T> same) {
         List<T> left = new ArrayList<>(found);
         for (T one : expected) {
             boolean isThere = false;

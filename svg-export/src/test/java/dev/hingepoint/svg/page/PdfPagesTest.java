@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -153,7 +154,8 @@ class PdfPagesTest {
                         drawn,
                         drawn)
                 .as((paper, margin, weight, pattern, frame) ->
-                        new Page(2, 3, paper, margin, weight, spread(pattern, paper), spread(frame, paper)));
+                        new Page(2, 3, paper, margin, weight, spread(pattern, paper), spread(frame, paper)))
+                .withoutEdgeCases();
     }
 
     /** What is drawn on a square of 1 mm, all over a paper. */
@@ -215,7 +217,7 @@ class PdfPagesTest {
     void wordsAreTextInOneFontOfWhichOnlyWhatIsUsedIsThere() throws IOException {
         Printed printed = tunic("a4");
         try (PDDocument pdf = Loader.loadPDF(Printing.pdf(printed))) {
-            Set<Object> fonts = new java.util.HashSet<>();
+            Set<Object> fonts = new HashSet<>();
             for (int i = 0; i < pdf.getNumberOfPages(); i++) {
                 for (COSName name : pdf.getPage(i).getResources().getFontNames()) {
                     PDFont font = pdf.getPage(i).getResources().getFont(name);
