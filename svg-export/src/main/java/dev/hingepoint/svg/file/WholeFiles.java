@@ -14,6 +14,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -71,6 +72,18 @@ public final class WholeFiles {
         }
     }
 
+    /** Texts as they stand in files, in UTF-8. */
+    public static Map<String, byte[]> encoded(Map<String, String> texts) {
+        Map<String, byte[]> contents = new LinkedHashMap<>();
+        texts.forEach((name, text) -> contents.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        return contents;
+    }
+
+    /** Writes texts into a folder, all or none: {@link #writeBytes}. */
+    public static void writeAll(Path into, Map<String, String> texts) {
+        writeBytes(into, encoded(texts));
+    }
+
     /**
      * Writes files into a folder: each is written whole beside its place first, and only when all are there do they take their
      * places. Where one of them cannot, those that did go back to what stood there before.
@@ -78,7 +91,7 @@ public final class WholeFiles {
      * @param contents by name in the folder; names may lead into folders below
      * @throws Refusal where the folder cannot be written to, or a folder stands where a file would; what stood there stays
      */
-    public static void writeAll(Path into, Map<String, String> contents) {
+    public static void writeBytes(Path into, Map<String, byte[]> contents) {
         Path folder = into.toAbsolutePath().normalize();
         contents.keySet().stream()
                 .map(folder::resolve)
@@ -94,10 +107,10 @@ public final class WholeFiles {
             make(folder, made);
             staged = Files.createTempDirectory(folder, ".writing");
             Path fresh = Files.createDirectory(staged.resolve("new"));
-            for (Map.Entry<String, String> entry : contents.entrySet()) {
+            for (Map.Entry<String, byte[]> entry : contents.entrySet()) {
                 Path file = fresh.resolve(entry.getKey());
                 Files.createDirectories(file.getParent());
-                Files.writeString(file, entry.getValue());
+                Files.write(file, entry.getValue());
             }
             place(fresh, folder, contents.keySet(), Files.createDirectory(staged.resolve("old")), made);
         } catch (IOException | UnsupportedOperationException wrong) {

@@ -80,7 +80,9 @@ final class FirstLeaf {
         List<Text> texts = new ArrayList<>();
         double left = room.left() + LEFT;
         texts.add(new Text(title, new Point(left, room.top() + 6.5), 6, 0));
-        texts.add(new Text(whoFor, new Point(left, room.top() + 12.5), 4, 0));
+        if (!whoFor.isEmpty()) {
+            texts.add(new Text(whoFor, new Point(left, room.top() + 12.5), 4, 0));
+        }
         texts.add(new Text(
                 "Print this page alone first, at 100 %, and measure both squares, across and down.",
                 new Point(left, room.top() + 19.5), 4, 0));

@@ -188,14 +188,21 @@ public final class Printing {
         return contents;
     }
 
+    /** All pages in one PDF, as {@link PdfPages} writes it. */
+    public static byte[] pdf(Printed printed) {
+        return PdfPages.write(printed.all(), printed.title());
+    }
+
     /**
-     * Writes all pages and the map, or nothing.
+     * Writes all pages, one by one and as one PDF, and the map, or nothing.
      *
      * @throws dev.hingepoint.Refusal where the folder cannot be written to
      */
     public static void write(Printed printed, Path folder) {
         Map<String, String> contents = contents(printed);
-        WholeFiles.writeAll(folder, contents);
+        Map<String, byte[]> files = WholeFiles.encoded(contents);
+        files.put("pages.pdf", pdf(printed));
+        WholeFiles.writeBytes(folder, files);
         // a page of an earlier print would be taped in with these
         WholeFiles.deleteOthers(folder, "pages", "[0-9]+\\.[0-9]+\\.svg", contents.keySet());
     }

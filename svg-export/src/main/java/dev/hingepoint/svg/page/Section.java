@@ -94,7 +94,9 @@ record Section(String heading, List<Entry> entries) {
             for (int i = 0; i < lines.size(); i++) {
                 List<Text> texts = new ArrayList<>();
                 double inset = indent + (i == 0 || indent > 0 ? 0 : INSET);
-                texts.add(new Text(lines.get(i), new Point(inset, TYPE), TYPE, 0));
+                if (!lines.get(i).isEmpty()) {
+                    texts.add(new Text(lines.get(i), new Point(inset, TYPE), TYPE, 0));
+                }
                 boolean isFirst = i == 0;
                 if (isFirst) {
                     texts.addAll(cells(entry.cells(), width));
@@ -113,6 +115,7 @@ record Section(String heading, List<Entry> entries) {
 
     private static List<Text> cells(List<String> cells, double width) {
         return IntStream.range(0, cells.size())
+                .filter(i -> !cells.get(i).isEmpty())
                 .mapToObj(i -> {
                     String cell = cells.get(i);
                     double right = width - CELL * (cells.size() - 1 - i);

@@ -4,8 +4,6 @@ import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.svg.file.Numbers;
 import dev.hingepoint.svg.file.Xml;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -41,16 +39,13 @@ public final class SvgPage {
 
     private static void layer(StringBuilder svg, Layer layer, Drawn drawn, double weight) {
         svg.append("<g id=\"" + layer.words().replaceAll("[^a-z]+", "-") + "\">\n");
-        drawn.strokes().stream()
-                .sorted(Comparator.comparing(Stroke::style))
-                .collect(Collectors.groupingBy(stroke -> look(stroke, weight), LinkedHashMap::new, Collectors.toList()))
-                .forEach((look, strokes) -> {
-                    svg.append("<path fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" ")
-                            .append(look)
-                            .append(" d=\"");
-                    strokes.forEach(stroke -> data(svg, stroke.points()));
-                    svg.append("\"/>\n");
-                });
+        Look.group(drawn.strokes(), weight).forEach((look, strokes) -> {
+            svg.append("<path fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" ")
+                    .append(attributes(look))
+                    .append(" d=\"");
+            strokes.forEach(stroke -> data(svg, stroke.points()));
+            svg.append("\"/>\n");
+        });
         if (!drawn.texts().isEmpty()) {
             svg.append("<g clip-path=\"url(#printable)\">\n");
             drawn.texts().forEach(text -> svg.append(text(text)));
@@ -59,18 +54,14 @@ public final class SvgPage {
         svg.append("</g>\n");
     }
 
-    /** The attributes that strokes share which are drawn as one path. */
-    private static String look(Stroke stroke, double weight) {
-        Style style = stroke.style();
-        String look = "stroke-width=\"" + Numbers.of(style.width() * weight) + "\"";
-        if (style.dashes().isEmpty()) {
-            return look;
+    private static String attributes(Look look) {
+        String width = "stroke-width=\"" + Numbers.of(look.width()) + "\"";
+        if (look.dashes().isEmpty()) {
+            return width;
         }
-        String dashes = style.dashes().stream()
-                .map(length -> Numbers.of(length * weight))
-                .collect(Collectors.joining(" "));
-        String offset = Numbers.of(stroke.before() % (style.dashLength() * weight));
-        return look + " stroke-dasharray=\"" + dashes + "\""
+        String dashes = look.dashes().stream().map(Numbers::of).collect(Collectors.joining(" "));
+        String offset = Numbers.of(look.offset());
+        return width + " stroke-dasharray=\"" + dashes + "\""
                 + (offset.equals("0") ? "" : " stroke-dashoffset=\"" + offset + "\"");
     }
 

@@ -21,8 +21,13 @@ final class Type {
 
     private Type() {}
 
+    /** The font itself, for who embeds it. */
+    static InputStream file() {
+        return Type.class.getResourceAsStream("LiberationSans-Regular.ttf");
+    }
+
     private static ByteBuffer font() {
-        try (InputStream file = Type.class.getResourceAsStream("LiberationSans-Regular.ttf")) {
+        try (InputStream file = file()) {
             return ByteBuffer.wrap(file.readAllBytes());
         } catch (IOException gone) {
             throw new UncheckedIOException(gone);
@@ -58,12 +63,10 @@ final class Type {
 
     /** Width in mm of a line of text set in type of {@code size} mm. */
     static double width(String words, double size) {
-        long units = 0;
-        for (int i = 0; i < words.length(); i++) {
-            int glyph = Math.min(glyph(words.charAt(i)), WIDTHS - 1);
-            units += FONT.getShort(HMTX + 4 * glyph) & 0xFFFF;
-        }
-        return units * size / UNITS_PER_EM;
+        return words.codePoints()
+                        .mapToDouble(character -> ems(glyph(character)))
+                        .sum()
+                * size;
     }
 
     /**
@@ -88,7 +91,14 @@ final class Type {
         return lines;
     }
 
-    private static int glyph(int character) {
+    /** Width of a glyph, as a part of the type's size. */
+    static double ems(int glyph) {
+        int units = FONT.getShort(HMTX + 4 * Math.min(glyph, WIDTHS - 1)) & 0xFFFF;
+        return (double) units / UNITS_PER_EM;
+    }
+
+    /** The number of a character's glyph; 0, which is a box, for one that the font lacks. */
+    static int glyph(int character) {
         int segments = (FONT.getShort(CMAP + 6) & 0xFFFF) / 2;
         int ends = CMAP + 14;
         int starts = ends + 2 * segments + 2;

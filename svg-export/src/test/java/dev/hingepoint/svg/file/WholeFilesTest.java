@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -51,6 +52,16 @@ class WholeFilesTest {
         assertEquals(
                 Map.of("", "a folder", "one.svg", "one", "pages", "a folder", "pages/two.svg", "2", "three.svg", "3"),
                 everything(deep));
+    }
+
+    @Test
+    void anyBytesAreWrittenAsTheyAre() throws IOException {
+        byte[] bytes = {0, -1, (byte) 0xC3, 13, 10};
+        WholeFiles.writeBytes(folder, Map.of("some.bin", bytes));
+        assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("some.bin")));
+        assertArrayEquals(
+                new byte[] {(byte) 0xC3, (byte) 0xA9},
+                WholeFiles.encoded(Map.of("text", "\u00e9")).get("text"));
     }
 
     /** A folder where a file would stand, first, last or below; a file where a folder would. */

@@ -84,6 +84,38 @@ final class Renderers {
         return ImageIO.read(png.toFile());
     }
 
+    /** What part of the dark dots of one picture has no dot within 3 of it (0.25 mm) in the other that is not white. */
+    static double inkBeyond(BufferedImage one, BufferedImage other) {
+        int reach = 3;
+        long dark = 0;
+        long beyond = 0;
+        for (int y = reach; y < Math.min(one.getHeight(), other.getHeight()) - reach; y++) {
+            for (int x = reach; x < Math.min(one.getWidth(), other.getWidth()) - reach; x++) {
+                if (ink(one.getRGB(x, y)) > 200) {
+                    dark++;
+                    beyond += hasInk(other, x, y, reach) ? 0 : 1;
+                }
+            }
+        }
+        assertTrue(dark > 100, "nothing is drawn");
+        return (double) beyond / dark;
+    }
+
+    private static boolean hasInk(BufferedImage image, int x, int y, int reach) {
+        for (int i = x - reach; i <= x + reach; i++) {
+            for (int j = y - reach; j <= y + reach; j++) {
+                if (ink(image.getRGB(i, j)) > 50) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static double ink(int rgb) {
+        return 255 - ((rgb >> 16 & 255) + (rgb >> 8 & 255) + (rgb & 255)) / 3.0;
+    }
+
     /** How far apart in mm two upright strokes stand that should be at {@code left} and {@code right} mm, on the row at {@code y} mm. */
     static double across(BufferedImage image, double left, double right, double y) {
         return strokeAt(image, right, y, true) - strokeAt(image, left, y, true);
@@ -100,7 +132,7 @@ final class Renderers {
         double weighted = 0;
         for (int i = pixel(expected - 2); i <= pixel(expected + 2); i++) {
             int rgb = isRow ? image.getRGB(i, pixel(beside)) : image.getRGB(pixel(beside), i);
-            double ink = 255 - ((rgb >> 16 & 255) + (rgb >> 8 & 255) + (rgb & 255)) / 3.0;
+            double ink = ink(rgb);
             sum += ink;
             weighted += ink * (i + 0.5);
         }
