@@ -38,7 +38,7 @@ final class Label {
         lines.add(copy.named(piece.name().toUpperCase(Locale.ROOT))
                 + piece.front().map(front -> ", " + front).orElse("") + "  " + place);
         if (options.scale() != Scale.FULL) {
-            lines.add(options.scale().words() + ", not for cutting");
+            lines.add(SmallScale.warning(options.scale()));
         }
         String who = options.whoFor().isBlank() ? "" : "for " + options.whoFor();
         String when = options.date().isBlank() ? "" : options.date();

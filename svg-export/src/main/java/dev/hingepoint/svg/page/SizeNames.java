@@ -24,7 +24,7 @@ final class SizeNames {
     private static final int TIMES = 4;
 
     /** How many places are tried for each. */
-    private static final int TRIES = 12;
+    private static final int TRIES = 30;
 
     /** Lines nearer to each other than this, in mm, are taken for one. */
     private static final double SHARED = 1;

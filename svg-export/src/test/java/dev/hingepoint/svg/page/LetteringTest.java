@@ -34,7 +34,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /** However small a piece is, its name is on it, or beside it with a leader line to it; and no word is lost. */
 class LetteringTest {
-    private static Piece strip(String name, double width, double height, Edge.Kind left, double allowanceTurn) {
+    static Piece strip(String name, double width, double height, Edge.Kind left, double allowanceTurn) {
         Motion turn = Motion.turn(new Point(0, 0), StrictMath.toRadians(allowanceTurn));
         List<Point> corners =
                 List.of(new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height)).stream()
@@ -63,7 +63,7 @@ class LetteringTest {
                 marks);
     }
 
-    private static Draft draft(Piece... pieces) {
+    static Draft draft(Piece... pieces) {
         return new Pattern(Card.of("Test tunic", "40", List.of()), List.of(pieces)).in("40");
     }
 
