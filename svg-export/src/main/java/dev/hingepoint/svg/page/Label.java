@@ -59,7 +59,7 @@ final class Label {
         if (sizes.size() > 1) {
             lines.add("stitching lines left out");
         }
-        lines.addAll(allowances(construction.allowances(), piece));
+        lines.addAll(allowances(construction.allowances(), piece, copy));
         for (Draft size : sizes) {
             String which = sizes.size() == 1 ? "" : "size " + size.size() + ", ";
             alterations(size).forEach(request -> lines.add(which + told(request)));
@@ -85,9 +85,12 @@ final class Label {
         return String.join(", ", parts);
     }
 
-    private static List<String> allowances(Allowances card, Piece piece) {
+    private static List<String> allowances(Allowances card, Piece piece, Copy copy) {
         Map<Length, List<String>> byWidth = new LinkedHashMap<>();
         for (Edge edge : piece.edges()) {
+            if (copy == Copy.UNFOLDED && edge.kind() == Edge.Kind.FOLD) {
+                continue;
+            }
             byWidth.computeIfAbsent(card.of(piece, edge), width -> new ArrayList<>())
                     .add(edge.name());
         }

@@ -34,6 +34,7 @@ final class Lettering {
     private final TypeSizes types;
     private final FreeSpace clear;
     private final FreeSpace stitched;
+    private final List<Box> joints;
 
     /** Over the whole piece, from its middle outwards. */
     private final List<Point> positions;
@@ -53,6 +54,7 @@ final class Lettering {
     Lettering(FreeSpace stitched, List<Box> joints, TypeSizes types) {
         this.types = types;
         this.stitched = stitched;
+        this.joints = joints;
         this.clear = stitched.without(joints);
         Box box = stitched.bounds();
         this.positions = positions(box.centre(), box).toList();
@@ -164,22 +166,27 @@ final class Lettering {
     }
 
     /**
-     * The name of a size inside the line that it is cut along, where there is room.
+     * The name of a size inside the line that it is cut along, once on each of some stretches of it, where there is room; beside the piece where there is none on any.
      *
      * @param rings the lines to cut along
-     * @param distances the places along one of them that are tried
+     * @param ring one of them
+     * @param stretches for each the places along the ring that are tried, in mm
      */
-    boolean sizeName(String name, List<List<Point>> rings, Path ring, List<Double> distances) {
-        Supplier<Stream<Text>> places = () -> types.along().stream()
-                .flatMap(size ->
-                        distances.stream().flatMap(at -> alongside(ring, at, name, size, SIZE_CLEAR * types.clear())));
-        return placed(clear.alsoWithin(rings).keepingOff(SIZE_CLEAR * types.clear()), places)
-                || placed(stitched.alsoWithin(rings).keepingOff(SIZE_CLEAR * types.clear()), places);
-    }
-
-    /** Words beside the piece, whatever room there is on it. */
-    void beside(String words, List<Point> targets) {
-        rows.add(new Beside.Row(List.of(words), targets));
+    void sizeName(String name, List<List<Point>> rings, Path ring, List<List<Double>> stretches) {
+        double off = SIZE_CLEAR * types.clear();
+        FreeSpace within = stitched.alsoWithin(rings).keepingOff(off);
+        FreeSpace offJoints = within.without(joints);
+        boolean isSet = false;
+        for (List<Double> stretch : stretches) {
+            Supplier<Stream<Text>> places = () -> types.along().stream()
+                    .flatMap(size -> stretch.stream().flatMap(at -> alongside(ring, at, name, size, off)));
+            isSet |= placed(offJoints, places) || placed(within, places);
+        }
+        if (!isSet) {
+            List<Point> own =
+                    stretches.stream().flatMap(List::stream).map(ring::at).toList();
+            rows.add(new Beside.Row(List.of("size " + name), own.isEmpty() ? List.of(ring.start()) : own));
+        }
     }
 
     /**
@@ -205,7 +212,7 @@ final class Lettering {
                 positions(point, new Box(point.x(), point.y(), point.x(), point.y()).grownBy(NEAR))
                         .map(at -> new Text(words, at.minus(new Vector(small / 2, -smallest / 2)), smallest, 0)));
         if (!placed(places)) {
-            beside(words, List.of(point));
+            rows.add(new Beside.Row(List.of(words), List.of(point)));
         }
     }
 

@@ -9,28 +9,28 @@ import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
-import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
-import dev.hingepoint.pattern.Level;
-import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * One thing to lay on the sheet: a piece as it is cut, upright with its grain, in one size or in several that lie in one another; as its paper is, laid open, or mirrored. Every
- * line that is drawn, and every word, as {@link Lettering} sets them. Where there are several sizes, all that is not a line to cut along is drawn of the largest.
+ * line that is drawn, and every word, as {@link Lettering} sets them. Where there are several sizes, what would only crowd the drawing is left out: the
+ * stitching lines, the lines as drawn, and the grain and the levels of all but the largest.
  */
 final class PieceDrawing {
     private static final Vector UPRIGHT = new Vector(0, 1);
@@ -46,7 +46,8 @@ final class PieceDrawing {
     private final SizeNames sizeNames;
     private final PieceLines lines;
     private final List<Stroke> strokes;
-    private final List<Path> original;
+    private final List<List<Point>> cutting;
+    private final PieceWords words;
 
     /**
      * A piece as it is drawn.
@@ -74,12 +75,14 @@ final class PieceDrawing {
                 .mapToObj(i -> of.get(i).laid(copy, together.get(i).then(upright)))
                 .toList();
         this.largest = sizes.get(of.indexOf(main));
-        this.original = options.original() == PrintOptions.Original.SHOWN && !isNest
+        this.cutting = sizes.size() == 1 ? largest.cutting() : union(sizes);
+        List<Path> original = options.original() == PrintOptions.Original.SHOWN && !isNest
                 ? OriginalLines.of(draft, main.piece())
                 : List.of();
         this.sizeNames = new SizeNames(sizes);
         this.lines = new PieceLines(largest, types);
-        this.strokes = isNest ? nest() : single();
+        this.strokes = isNest ? nest() : single(original);
+        this.words = new PieceWords(largest, lines, isNest ? Optional.of(sizeNames) : Optional.empty(), original);
     }
 
     /**
@@ -112,20 +115,20 @@ final class PieceDrawing {
                             + " at a time",
                     Where.UNKNOWN));
         }
-        Set<String> names = new LinkedHashSet<>();
-        sizes.forEach(draft -> draft.pieces().forEach(piece -> names.add(piece.name())));
+        Map<String, List<Sized>> byName = new LinkedHashMap<>();
+        for (int i = 0; i < sizes.size(); i++) {
+            Draft draft = sizes.get(i);
+            Style style = sizes.size() == 1 ? Style.CUTTING : Style.nest().get(i);
+            draft.pieces()
+                    .forEach(piece -> byName.computeIfAbsent(piece.name(), any -> new ArrayList<>())
+                            .add(new Sized(draft, piece, style)));
+        }
         List<PieceDrawing> drawings = new ArrayList<>();
         int number = 0;
-        for (String name : names) {
+        for (List<Sized> of : byName.values()) {
             number++;
-            List<Sized> of = new ArrayList<>();
-            for (int i = 0; i < sizes.size(); i++) {
-                Draft draft = sizes.get(i);
-                Style style = sizes.size() == 1 ? Style.CUTTING : Style.nest().get(i);
-                draft.find(name).ifPresent(piece -> of.add(new Sized(draft, piece, style)));
-            }
             for (Copy copy : Copy.of(of.get(0).piece(), options)) {
-                drawings.add(new PieceDrawing(of, copy, number, names.size(), options));
+                drawings.add(new PieceDrawing(of, copy, number, byName.size(), options));
             }
         }
         return drawings;
@@ -142,7 +145,7 @@ final class PieceDrawing {
         return new Motion(scale.factor(), 0, 0, scale.factor(), 0, 0);
     }
 
-    private List<Stroke> single() {
+    private List<Stroke> single(List<Path> original) {
         lines.cutting();
         lines.notches();
         lines.stitching();
@@ -193,12 +196,13 @@ final class PieceDrawing {
 
     /** The rings round what is cut out, whichever of the sizes is. */
     List<List<Point>> cutting() {
-        if (sizes.size() == 1) {
-            return largest.cutting();
-        }
-        Geometry union = UnaryUnionOp.union(sizes.stream()
+        return cutting;
+    }
+
+    private static List<List<Point>> union(List<LaidSize> sizes) {
+        Geometry union = OverlayNGRobust.union(sizes.stream()
                 .flatMap(size -> size.cutting().stream())
-                .map(JtsBridge::polygon)
+                .map(ring -> (Geometry) JtsBridge.polygon(ring))
                 .toList());
         return IntStream.range(0, union.getNumGeometries())
                 .mapToObj(i -> JtsBridge.points(((Polygon) union.getGeometryN(i)).getExteriorRing()))
@@ -211,7 +215,7 @@ final class PieceDrawing {
         strokes.forEach(free::take);
         Lettering lettering = new Lettering(free, joints, types);
         boolean isLabelled = lettering.label(label);
-        words(lettering);
+        words.set(lettering);
         List<Beside.Row> rows = new ArrayList<>(lettering.rows());
         if (!isLabelled) {
             rows.add(new Beside.Row(label, lettering.inside()));
@@ -239,35 +243,5 @@ final class PieceDrawing {
                 .map(Edge::path)
                 .flatMap(largest::images)
                 .toList();
-    }
-
-    private void words(Lettering lettering) {
-        Piece piece = largest.piece();
-        if (isNest) {
-            sizeNames.set(lettering);
-        }
-        piece.marks(Level.class)
-                .forEach(level -> lettering.along(images(level.path()), isNest ? level.name() : girth(level)));
-        piece.marks(DrawnLine.class).forEach(line -> lettering.along(images(line.path()), line.name()));
-        lines.brackets().forEach(line -> lettering.along(List.of(line), "place on fold"));
-        piece.edges().stream()
-                .filter(largest.unfolding()::opens)
-                .forEach(fold -> lettering.along(List.of(fold.path().moved(largest.place())), fold.name()));
-        piece.marks(MarkedPoint.class)
-                .forEach(point -> lettering.atPoint(largest.place().of(point.at()), lines.cross(), point.name()));
-        piece.marks(Dart.class)
-                .forEach(dart -> lettering.along(images(dart.legs().get(0)), lines.pressedWords(dart)));
-        if (!original.isEmpty()) {
-            lettering.along(original.stream().flatMap(largest::images).toList(), "as drawn");
-        }
-    }
-
-    private String girth(Level level) {
-        double girth = largest.draft().girth(level.name());
-        return level.name() + " " + Reason.millimetres(Math.rint(girth)) + " round";
-    }
-
-    private List<Path> images(Path path) {
-        return largest.images(path).toList();
     }
 }

@@ -2,7 +2,6 @@ package dev.hingepoint.svg.page;
 
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,19 +72,11 @@ final class SizeNames {
 
     /** @param turn of the size along each part of its line: from 0 to 1 */
     private void set(Lettering lettering, LaidSize size, double turn) {
-        String name = names.get(size);
         Path ring = Path.through(size.cutting().get(0));
-        boolean isSet = false;
-        List<Double> all = new ArrayList<>();
-        for (int time = 0; time < TIMES; time++) {
-            List<Double> places = places(size, ring, time, turn);
-            all.addAll(places);
-            isSet |= lettering.sizeName(name, size.cutting(), ring, places);
-        }
-        if (!isSet) {
-            List<Double> led = all.isEmpty() ? List.of(ring.length() / 2) : all;
-            lettering.beside("size " + name, led.stream().map(ring::at).toList());
-        }
+        List<List<Double>> stretches = IntStream.range(0, TIMES)
+                .mapToObj(time -> places(size, ring, time, turn))
+                .toList();
+        lettering.sizeName(names.get(size), size.cutting(), ring, stretches);
     }
 
     /** Distances along a part of a ring, from where a size's turn is, where its line is its own. */
