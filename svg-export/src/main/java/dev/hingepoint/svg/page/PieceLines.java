@@ -36,6 +36,9 @@ final class PieceLines {
     private static final double BRACKET_PART = 1.0 / 3;
     private static final double BRACKET_DEPTH_PART = 1.0 / 8;
 
+    /** What the grain of a bias strip is called, which is a line like any other: the strip is laid along its edge. */
+    private static final String GRAIN = "grain";
+
     private final LaidSize size;
     private final Piece piece;
     private final double signs;
@@ -98,8 +101,12 @@ final class PieceLines {
         piece.marks(Dart.class).flatMap(dart -> dart.legs().stream()).forEach(leg -> draw(Style.DART, leg));
     }
 
+    /** A bias strip's grain is such a line; laid open, the strip has one grain, and not the image of it as well. */
     void drawnLines() {
-        piece.marks(DrawnLine.class).forEach(line -> draw(Style.MARK, line.path()));
+        piece.marks(DrawnLine.class)
+                .forEach(line -> size.images(line.path())
+                        .limit(line.name().equals(GRAIN) ? 1 : Long.MAX_VALUE)
+                        .forEach(image -> draw(Style.MARK, flat(image))));
     }
 
     void smallPoints() {

@@ -4,11 +4,14 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.DrawnLine;
+import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.MarkedPoint;
+import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The names of what is drawn on a piece. What is drawn in several images is named once.
@@ -18,6 +21,8 @@ import java.util.Optional;
  * @param original the lines as drawn, the longest first
  */
 record PieceWords(LaidSize size, PieceLines lines, Optional<SizeNames> sizeNames, List<Path> original) {
+    private static final Set<String> CENTRES = Set.of(Names.CENTRE_FRONT, Names.CENTRE_BACK);
+
     void set(Lettering lettering) {
         Piece piece = size.piece();
         sizeNames.ifPresent(names -> names.set(lettering));
@@ -26,7 +31,7 @@ record PieceWords(LaidSize size, PieceLines lines, Optional<SizeNames> sizeNames
         lines.brackets().forEach(line -> lettering.along(List.of(line), "place on fold"));
         piece.edges().stream()
                 .filter(size.unfolding()::opens)
-                .forEach(fold -> lettering.along(List.of(fold.path().moved(size.place())), fold.name()));
+                .forEach(fold -> lettering.along(List.of(fold.path().moved(size.place())), centre(fold)));
         piece.marks(MarkedPoint.class)
                 .forEach(point -> lettering.atPoint(size.place().of(point.at()), lines.cross(), point.name()));
         piece.marks(Dart.class)
@@ -34,6 +39,11 @@ record PieceWords(LaidSize size, PieceLines lines, Optional<SizeNames> sizeNames
         if (!original.isEmpty()) {
             lettering.along(original.stream().flatMap(size::images).toList(), "as drawn");
         }
+    }
+
+    /** A strip's fold is named for what it is of the strip, but lies on a centre line all the same. */
+    private static String centre(Edge fold) {
+        return CENTRES.contains(fold.name()) ? fold.name() : "centre";
     }
 
     /** "waist 819 mm round": a true measure, however small the piece is drawn. */

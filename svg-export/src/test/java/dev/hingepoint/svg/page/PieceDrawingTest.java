@@ -12,9 +12,12 @@ import dev.hingepoint.alter.Order;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Cutting;
+import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Pattern;
@@ -23,6 +26,7 @@ import dev.hingepoint.svg.file.Drawings;
 import dev.hingepoint.svg.file.PatternFiles;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -77,7 +81,7 @@ class PieceDrawingTest {
     private static Geometry lines(Piece piece, Motion place) {
         List<Path> paths =
                 new ArrayList<>(piece.edges().stream().map(Edge::path).toList());
-        piece.marks(dev.hingepoint.pattern.Dart.class).forEach(dart -> paths.addAll(dart.legs()));
+        piece.marks(Dart.class).forEach(dart -> paths.addAll(dart.legs()));
         return paths.stream()
                 .map(path -> (Geometry) JtsBridge.lineString(path.moved(place)))
                 .reduce(Geometry::union)
@@ -230,7 +234,7 @@ class PieceDrawingTest {
     void aQuarterIsLaidOpenTwice(double lean) {
         Point corner = new Point(0, 0);
         Point low = new Point(0, 300);
-        Point far = new Point(200, 0).plus(new dev.hingepoint.curve.Vector(0, lean));
+        Point far = new Point(200, 0).plus(new Vector(0, lean));
         Point last = new Point(200, 300);
         Piece quarter = Piece.of(
                 "quarter",
@@ -269,6 +273,33 @@ class PieceDrawingTest {
         assertEquals(2, rings.size());
         assertEquals(
                 2 * JtsBridge.polygon(keyhole).getArea(), ClearWords.area(rings).getArea(), 1e-6);
+    }
+
+    /** A bias strip's grain would be two across each other; its fold is called centre, whatever the strip's edge is. */
+    @Test
+    void aBiasStripLaidOpenHasOneGrain() {
+        Piece half = LetteringTest.strip("binding", 200, 40, Edge.Kind.FOLD, 0)
+                .named("binding", List.of(new Cutting(1, Cutting.How.ON_FOLD, Optional.empty())))
+                .withMark(new DrawnLine("grain", Path.through(new Point(100, 10), new Point(110, 20))))
+                .withMark(new DrawnLine("stitch here", Path.through(new Point(0, 30), new Point(200, 30))));
+        PieceDrawing whole = PieceDrawing.of(
+                        List.of(LetteringTest.draft(half)), PLAIN.with(PrintOptions.Pieces.UNFOLDED))
+                .get(0);
+        List<Stroke> marks = of(ClearWords.of(whole, 2.5), Style.MARK);
+        assertEquals(
+                1,
+                marks.stream()
+                        .filter(stroke -> Math.abs(stroke.bounds().width() - 10) < 1e-9
+                                && Math.abs(stroke.bounds().height() - 10) < 1e-9)
+                        .count());
+        assertEquals(
+                2,
+                marks.stream().filter(stroke -> stroke.bounds().width() == 200).count());
+        assertEquals(
+                1,
+                ClearWords.words(whole.drawn(List.of()).drawn()).stream()
+                        .filter("centre"::equals)
+                        .count());
     }
 
     @Test
@@ -326,7 +357,7 @@ class PieceDrawingTest {
         List<Stroke> original = of(ClearWords.of(front, 2.5), Style.BEFORE);
         Geometry all = lines(original);
         Geometry mirrored = lines(original.stream()
-                .map(stroke -> stroke.moved(Motion.stretch(new Point(0, 0), new dev.hingepoint.curve.Vector(1, 0), -1)))
+                .map(stroke -> stroke.moved(Motion.stretch(new Point(0, 0), new Vector(1, 0), -1)))
                 .toList());
         assertTrue(all.buffer(0.01).covers(mirrored));
         assertEquals(0, original.size() % 2);
@@ -339,7 +370,7 @@ class PieceDrawingTest {
         for (PieceDrawing drawing : PieceDrawing.of(List.of(draft), projected)) {
             Drawn drawn = ClearWords.of(drawing, 5);
             Text name = drawn.texts().stream()
-                    .filter(text -> text.words().startsWith(drawing.name().toUpperCase(java.util.Locale.ROOT)))
+                    .filter(text -> text.words().startsWith(drawing.name().toUpperCase(Locale.ROOT)))
                     .findFirst()
                     .orElseThrow();
             assertEquals(14, name.size(), 1e-9);
