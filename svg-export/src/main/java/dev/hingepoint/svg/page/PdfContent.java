@@ -64,7 +64,7 @@ final class PdfContent {
         }
         operators.append("q ");
         numbers(clip.left(), clip.top(), clip.width(), clip.height()).append("re W n BT\n");
-        texts.forEach(this::text);
+        texts.stream().filter(text -> !text.words().isEmpty()).forEach(this::text);
         operators.append("ET Q\n");
     }
 

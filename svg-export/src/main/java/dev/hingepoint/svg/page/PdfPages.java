@@ -30,8 +30,11 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 /**
  * Writes pages as one PDF at true scale (ISO 32000-1), in their order and each of its own size, with the strokes, dashes and words that {@link SvgPage} writes of them. Each
  * {@link Layer} in use is an optional content group (8.11), shown at first. Words are text, in the font that ships with the library, of which what is used is
- * embedded; no font of the machine is looked for. A character that the font lacks is its box for such, as wide as {@link Text#width} has it. The same pages are the same
- * bytes.
+ * embedded; no font of the machine is looked for. A character that the font lacks is its box for such, as wide as {@link Text#width} has it, where a browser that
+ * draws the SVG may find the character in a font of its own.
+ *
+ * <p>The same pages are the same bytes, in any locale and at any time; what is compressed in them is so by the Java that runs, and one with another zlib may pack the same
+ * content otherwise.
  */
 public final class PdfPages {
     private PdfPages() {}

@@ -49,6 +49,11 @@ record Ink(List<Line> lines, List<Word> words) {
         }
     }
 
+    /** A line without words draws nothing, whether or not it is written. */
+    Ink {
+        words = words.stream().filter(word -> !word.words().isEmpty()).toList();
+    }
+
     private static double apart(List<Point> some, List<Point> others) {
         double most = 0;
         for (int i = 0; i < some.size(); i++) {

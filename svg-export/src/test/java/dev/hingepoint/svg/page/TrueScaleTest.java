@@ -81,7 +81,7 @@ class TrueScaleTest {
     void aBrowserAndPopplerAgree(String paper) throws Exception {
         Renderers.need("chromium", "pdftoppm");
         List<Page> pages =
-                Printing.print(draft, PrintOptions.of(Paper.named(paper))).pages();
+                Printing.print(draft, PrintOptions.of(Paper.named(paper))).all();
         for (Page all : List.of(pages.get(0), pages.get(pages.size() / 2))) {
             // a browser sets words in a font of its own where it has not ours
             Page page = new Page(
