@@ -7,9 +7,14 @@ package dev.hingepoint.svg.lay;
  * @param down how many squares a page's step has down
  */
 record PageGrid(Pages pages, double apart, int across, int down) {
+    /** More squares on a page say little more about where its joints fall. */
+    private static final double MOST = 40_000;
+
+    /** @param square size of a square in mm, about, where pages are not so large that they take too many */
     static PageGrid of(Pages pages, double apart, double square) {
+        double size = Math.max(square, Math.sqrt(pages.stepAcross() * pages.stepDown() / MOST));
         return new PageGrid(
-                pages, apart, (int) Math.ceil(pages.stepAcross() / square), (int) Math.ceil(pages.stepDown() / square));
+                pages, apart, (int) Math.ceil(pages.stepAcross() / size), (int) Math.ceil(pages.stepDown() / size));
     }
 
     double width() {

@@ -11,8 +11,12 @@ import java.util.Optional;
  * @see <a href="https://en.wikipedia.org/wiki/Beam_search">Beam search</a> (Lowerre, 1976)
  */
 final class SheetSearch {
-    /** Where each shape lies, in the order in which they were given. */
-    record Found(List<Spot> spots, int pages) {
+    /**
+     * Where each shape lies, in the order in which they were given.
+     *
+     * @param columns width of the sheet in pages
+     */
+    record Found(List<Spot> spots, int columns, int pages) {
         double right() {
             return spots.stream().mapToDouble(Spot::right).max().orElse(0);
         }
@@ -34,6 +38,9 @@ final class SheetSearch {
             return stem;
         }
     }
+
+    /** How far up from the lowest shape room is looked for, in heights of the tallest. */
+    private static final int WINDOW = 2;
 
     private final List<List<Lying>> shapes;
     private final PageGrid grid;
@@ -77,6 +84,7 @@ final class SheetSearch {
                         .sorted(Comparator.comparingInt(Branch::number))
                         .map(Branch::spot)
                         .toList(),
+                columns,
                 best.pages());
     }
 
@@ -88,5 +96,42 @@ final class SheetSearch {
         spots.forEach(spot -> longer.add(
                 new Branch(branch, number, spot, pages + spot.fresh(), Math.max(sheet.depth(), spot.bottom()))));
         effort += sheet.effort();
+    }
+
+    /** Lays the shapes in an order, each at once where it is best among what lies lowest: as many times the work for as many times the shapes. */
+    Found laidAtOnce(List<Integer> order, int columns) {
+        Sheet sheet = new Sheet(grid, columns);
+        Spot[] spots = new Spot[shapes.size()];
+        int tallest = shapes.stream()
+                .flatMap(List::stream)
+                .mapToInt(lying -> lying.mask().rows())
+                .max()
+                .orElse(0);
+        for (int number : order) {
+            spots[number] = sheet.best(shapes.get(number), Math.max(0, sheet.depth() - WINDOW * tallest));
+            sheet.put(spots[number]);
+        }
+        effort += sheet.effort();
+        return new Found(List.of(spots), columns, sheet.pageCount());
+    }
+
+    /** Takes each shape out and lays it anew where it needs the fewest pages, as long as that saves any and no more is looked at than allowed. */
+    Found improved(Found found, long most) {
+        Sheet sheet = new Sheet(grid, found.columns());
+        Spot[] spots = found.spots().toArray(Spot[]::new);
+        for (Spot spot : spots) {
+            sheet.put(spot);
+        }
+        int before = Integer.MAX_VALUE;
+        while (sheet.pageCount() < before) {
+            before = sheet.pageCount();
+            for (int i = 0; i < spots.length && effort + sheet.effort() < most; i++) {
+                sheet.take(spots[i]);
+                spots[i] = sheet.best(shapes.get(i), 0);
+                sheet.put(spots[i]);
+            }
+        }
+        effort += sheet.effort();
+        return new Found(List.of(spots), found.columns(), sheet.pageCount());
     }
 }

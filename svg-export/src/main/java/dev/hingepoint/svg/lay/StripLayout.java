@@ -18,7 +18,7 @@ public final class StripLayout {
     private static final double SHAPES = 50;
 
     /** What is looked at at most, in rows of squares, but for one way to lay the shapes. */
-    private static final long EFFORT = 1_500_000;
+    private static final long EFFORT = 1_000_000;
 
     /** A shape that lies one way round on the squares of the strip; its bounds begin {@code apart} from the strip's edges when its first square is at (0, 0). */
     private record Item(Turned shape, Mask mask) {}
