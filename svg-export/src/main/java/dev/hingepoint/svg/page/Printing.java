@@ -1,7 +1,6 @@
 package dev.hingepoint.svg.page;
 
 import dev.hingepoint.Refusal;
-import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.JtsBridge;
@@ -142,8 +141,7 @@ public final class Printing {
             for (int i = 0; i < pieces.size(); i++) {
                 PieceDrawing piece = pieces.get(i);
                 PieceDrawing.Result again = piece.drawn(layout.jointsOn(leaves + i));
-                Box room = firstDrawn.get(i).bounds();
-                boolean keepsItsRoom = room.union(again.drawn().bounds()).equals(room);
+                boolean keepsItsRoom = layout.hasRoomFor(leaves + i, again.drawn());
                 PieceDrawing.Result best = keepsItsRoom ? again : piece.drawn(List.of());
                 drawings.add(best.drawn());
                 if (!best.isNamed()) {

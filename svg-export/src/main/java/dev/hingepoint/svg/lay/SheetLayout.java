@@ -1,0 +1,156 @@
+package dev.hingepoint.svg.lay;
+
+import dev.hingepoint.curve.Motion;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Lays shapes on a sheet that is cut into pages, so that few pages are needed: the fewest that it finds, not the fewest there are.
+ *
+ * <p>Guarantees: shapes keep {@code apart} from each other; each lies one of the ways that it may lie; what fits on one page lies whole on one. They keep as far from the
+ * sheet's edges, but for a shape that fits on a page only nearer to them. Never more pages than for the shapes in one row where that row keeps to all of this. The same
+ * shapes always lie the same way.
+ */
+public final class SheetLayout {
+    /** Sheets wider than this are no easier to tape together, and no emptier. */
+    private static final int MOST_COLUMNS = 8;
+
+    /** Size of a square in mm, about: a shape keeps up to one more from the next than it must. */
+    private static final double SQUARE = 4;
+
+    /** What is looked at at most, in rows of squares, but for one way to lay the shapes: about a tenth of a second. */
+    private static final long EFFORT = 1_000_000;
+
+    /** How much of that may be looked at in all, with what improves the best that was found. */
+    private static final int IMPROVING = 2;
+
+    /** So many beginnings are followed where there are few shapes: more find nothing better. */
+    private static final int BEGINNINGS = 30;
+
+    private final List<Shape> shapes;
+    private final List<List<Lying>> ways;
+    private final PageGrid grid;
+    private final SheetSearch search;
+
+    private SheetLayout(List<Shape> shapes, PageGrid grid) {
+        this.shapes = shapes;
+        this.grid = grid;
+        this.ways = shapes.stream().map(shape -> Lying.of(shape, grid)).toList();
+        this.search = new SheetSearch(ways, grid);
+    }
+
+    /** @param apart how far in mm shapes keep from each other and from the sheet's edges, at least */
+    public static Laid laid(List<Shape> shapes, Pages pages, double apart) {
+        if (shapes.isEmpty()) {
+            return new Laid(List.of(), 0, 0);
+        }
+        if (StripLayout.narrowest(shapes, apart) <= pages.width()) {
+            Laid strip = StripLayout.laid(shapes, pages.width(), apart);
+            if (strip.height() <= pages.height()) {
+                return strip;
+            }
+        }
+        double square = SQUARE * Math.max(1, Math.sqrt(shapes.size() / 50.0));
+        SheetLayout layout = new SheetLayout(shapes, PageGrid.of(pages, apart, square));
+        SheetSearch.Found best = layout.search.improved(layout.best(), IMPROVING * EFFORT);
+        Laid laid = layout.laid(best.spots());
+        return layout.row()
+                .filter(row -> pages.needed(shapes, row) < best.pages())
+                .orElse(laid);
+    }
+
+    private SheetSearch.Found best() {
+        List<List<Integer>> orders = orders();
+        List<Integer> columns = columns();
+        SheetSearch.Found best = search.laidAtOnce(orders.get(0), columns.get(0));
+        long once = search.effort();
+        int beginnings = (int) Math.max(1, Math.min(BEGINNINGS, EFFORT / (3 * once)));
+        for (int across : columns) {
+            for (List<Integer> order : orders) {
+                if (search.effort() + once * beginnings > EFFORT) {
+                    return best;
+                }
+                SheetSearch.Found found =
+                        beginnings > 1 ? search.laid(order, across, beginnings) : search.laidAtOnce(order, across);
+                if (found.isBetterThan(best)) {
+                    best = found;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Widths of sheets in pages that hold every shape, those first that make the sheet about square. */
+    private List<Integer> columns() {
+        double area = shapes.stream()
+                .flatMap(shape -> Turned.of(shape).stream().limit(1))
+                .mapToDouble(turned -> turned.width() * turned.height())
+                .sum();
+        double square = Math.sqrt(area) / grid.pages().stepAcross();
+        int fewest = 1;
+        while (!holdsAll(fewest)) {
+            fewest++;
+        }
+        return IntStream.rangeClosed(fewest, Math.max(fewest, MOST_COLUMNS))
+                .boxed()
+                .sorted(Comparator.comparingDouble(columns -> Math.abs(columns - square)))
+                .toList();
+    }
+
+    private boolean holdsAll(int columns) {
+        double width = Sheet.width(grid, columns);
+        return ways.stream().allMatch(way -> way.stream().anyMatch(lying -> lying.places(width) > 0));
+    }
+
+    /** The largest first, in several senses. */
+    private List<List<Integer>> orders() {
+        List<ToDoubleFunction<Turned>> sizes =
+                List.of(Turned::height, turned -> turned.height() * turned.width(), Turned::width);
+        return sizes.stream()
+                .map(size -> IntStream.range(0, ways.size())
+                        .boxed()
+                        .sorted(Comparator.comparingDouble(
+                                i -> -size.applyAsDouble(ways.get(i).get(0).shape())))
+                        .toList())
+                .distinct()
+                .toList();
+    }
+
+    private Laid laid(List<Spot> spots) {
+        List<Motion> places = new ArrayList<>();
+        double right = 0;
+        double bottom = 0;
+        for (Spot spot : spots) {
+            places.add(spot.motion());
+            right = Math.max(right, spot.right());
+            bottom = Math.max(bottom, spot.lower());
+        }
+        return new Laid(places, right, bottom);
+    }
+
+    /** The shapes beside one another, where each keeps to one page that can. */
+    private Optional<Laid> row() {
+        Pages pages = grid.pages();
+        List<Motion> places = new ArrayList<>();
+        double left = grid.apart();
+        double bottom = 0;
+        for (Shape shape : shapes) {
+            Turned turned = Turned.of(shape).get(0);
+            double page = Math.floor(left / pages.stepAcross()) * pages.stepAcross();
+            boolean isWhole = turned.width() <= pages.width() && turned.height() <= pages.height();
+            if (isWhole
+                    && (left + turned.width() > page + pages.width()
+                            || grid.apart() + turned.height() > pages.height())) {
+                return Optional.empty();
+            }
+            places.add(turned.to(left, grid.apart()));
+            left += turned.width() + grid.apart();
+            bottom = Math.max(bottom, turned.height() + 2 * grid.apart());
+        }
+        return Optional.of(new Laid(places, left, bottom));
+    }
+}

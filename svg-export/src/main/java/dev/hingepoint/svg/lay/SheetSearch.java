@@ -1,0 +1,137 @@
+package dev.hingepoint.svg.lay;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Looks for ways to lay shapes on sheets so that few pages are needed: shape after shape, following the most promising beginnings side by side.
+ *
+ * @see <a href="https://en.wikipedia.org/wiki/Beam_search">Beam search</a> (Lowerre, 1976)
+ */
+final class SheetSearch {
+    /**
+     * Where each shape lies, in the order in which they were given.
+     *
+     * @param columns width of the sheet in pages
+     */
+    record Found(List<Spot> spots, int columns, int pages) {
+        double right() {
+            return spots.stream().mapToDouble(Spot::right).max().orElse(0);
+        }
+
+        double bottom() {
+            return spots.stream().mapToDouble(Spot::lower).max().orElse(0);
+        }
+
+        boolean isBetterThan(Found other) {
+            return pages < other.pages || pages == other.pages && right() * bottom() < other.right() * other.bottom();
+        }
+    }
+
+    /** The places of some shapes: of all before, and of one more. */
+    private record Branch(Optional<Branch> before, int number, Spot spot, int pages, int depth) {
+        List<Branch> stem() {
+            List<Branch> stem = new ArrayList<>(before.map(Branch::stem).orElse(List.of()));
+            stem.add(this);
+            return stem;
+        }
+    }
+
+    /** How far up from the lowest shape room is looked for, in heights of the tallest. */
+    private static final int WINDOW = 2;
+
+    private final List<List<Lying>> shapes;
+    private final PageGrid grid;
+    private long effort;
+
+    SheetSearch(List<List<Lying>> shapes, PageGrid grid) {
+        this.shapes = shapes;
+        this.grid = grid;
+    }
+
+    /** How many rows of squares were looked at so far. */
+    long effort() {
+        return effort;
+    }
+
+    /**
+     * Lays the shapes in an order.
+     *
+     * @param columns width of the sheet in pages
+     * @param most how many beginnings are followed
+     */
+    Found laid(List<Integer> order, int columns, int most) {
+        List<Branch> branches = List.of();
+        for (int i = 0; i < order.size(); i++) {
+            boolean isLast = i == order.size() - 1;
+            List<Branch> longer = new ArrayList<>();
+            if (i == 0) {
+                grow(Optional.empty(), order.get(i), columns, isLast, longer);
+            }
+            for (Branch branch : branches) {
+                grow(Optional.of(branch), order.get(i), columns, isLast, longer);
+            }
+            branches = longer.stream()
+                    .sorted(Comparator.comparingInt(Branch::pages).thenComparingInt(Branch::depth))
+                    .limit(most)
+                    .toList();
+        }
+        Branch best = branches.get(0);
+        return new Found(
+                best.stem().stream()
+                        .sorted(Comparator.comparingInt(Branch::number))
+                        .map(Branch::spot)
+                        .toList(),
+                columns,
+                best.pages());
+    }
+
+    private void grow(Optional<Branch> branch, int number, int columns, boolean isLast, List<Branch> longer) {
+        Sheet sheet = new Sheet(grid, columns);
+        branch.ifPresent(before -> before.stem().forEach(part -> sheet.put(part.spot())));
+        int pages = sheet.pageCount();
+        List<Spot> spots = isLast ? List.of(sheet.best(shapes.get(number), 0)) : sheet.choices(shapes.get(number), 0);
+        spots.forEach(spot -> longer.add(
+                new Branch(branch, number, spot, pages + spot.fresh(), Math.max(sheet.depth(), spot.bottom()))));
+        effort += sheet.effort();
+    }
+
+    /** Lays the shapes in an order, each at once where it is best among what lies lowest: as many times the work for as many times the shapes. */
+    Found laidAtOnce(List<Integer> order, int columns) {
+        Sheet sheet = new Sheet(grid, columns);
+        Spot[] spots = new Spot[shapes.size()];
+        int tallest = shapes.stream()
+                .flatMap(List::stream)
+                .mapToInt(lying -> lying.mask().rows())
+                .max()
+                .orElse(0);
+        for (int number : order) {
+            spots[number] = sheet.best(shapes.get(number), Math.max(0, sheet.depth() - WINDOW * tallest));
+            sheet.put(spots[number]);
+        }
+        effort += sheet.effort();
+        return new Found(List.of(spots), columns, sheet.pageCount());
+    }
+
+    /** Takes each shape out and lays it anew where it needs the fewest pages, as long as that saves any and no more is looked at than allowed. */
+    Found improved(Found found, long most) {
+        Sheet sheet = new Sheet(grid, found.columns());
+        Spot[] spots = found.spots().toArray(Spot[]::new);
+        for (Spot spot : spots) {
+            sheet.put(spot);
+        }
+        int before = Integer.MAX_VALUE;
+        while (sheet.pageCount() < before) {
+            before = sheet.pageCount();
+            for (int i = 0; i < spots.length && effort + sheet.effort() < most; i++) {
+                sheet.take(spots[i]);
+                spots[i] = sheet.best(shapes.get(i), 0);
+                sheet.put(spots[i]);
+            }
+        }
+        effort += sheet.effort();
+        return new Found(List.of(spots), found.columns(), sheet.pageCount());
+    }
+}

@@ -1,0 +1,194 @@
+package dev.hingepoint.svg.lay;
+
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Tolerance;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Lays shapes on a strip of a given width, so that the strip is short: the shortest that it finds, not the shortest there is. */
+public final class StripLayout {
+    /** Size of a square in mm, at least: a shape keeps up to one more from the next than it must. */
+    private static final double SQUARE = 4;
+
+    /** For this many shapes; for more of them squares are larger, so that all of them take not much longer. */
+    private static final double SHAPES = 50;
+
+    /** What is looked at at most, in rows of squares, but for one way to lay the shapes. */
+    private static final long EFFORT = 1_000_000;
+
+    /** A shape that lies one way round on the squares of the strip; its bounds begin {@code apart} from the strip's edges when its first square is at (0, 0). */
+    private record Item(Turned shape, Mask mask) {}
+
+    /** Where a shape lies. */
+    private record Place(Item item, int x, int y) {
+        double bottom(double square) {
+            return y * square + item.shape().height();
+        }
+    }
+
+    private final List<List<Item>> shapes;
+    private final double width;
+    private final double apart;
+    private final double square;
+    private final int beyond;
+    private long effort;
+
+    private StripLayout(List<Shape> shapes, double width, double apart) {
+        this.width = width;
+        this.apart = apart;
+        this.square = SQUARE * Math.max(1, Math.sqrt(shapes.size() / SHAPES));
+        this.beyond = (int) Math.ceil(apart / 2 / square) + 1;
+        this.shapes = shapes.stream()
+                .map(shape -> Turned.of(shape).stream()
+                        .filter(turned -> turned.width() + 2 * apart <= width + Tolerance.COINCIDENT)
+                        .map(this::item)
+                        .toList())
+                .toList();
+    }
+
+    private Item item(Turned shape) {
+        double edge = -apart - beyond * square;
+        Squares squares = new Squares(
+                new Squares.Grid(edge, edge, square, square),
+                (int) Math.ceil((shape.width() + 2 * apart) / square) + 2 * beyond,
+                (int) Math.ceil((shape.height() + 2 * apart) / square) + 2 * beyond);
+        squares.cover(shape.grounds(), apart / 2);
+        return new Item(shape, Mask.of(squares));
+    }
+
+    /**
+     * @param width of the strip in mm
+     * @param apart how far in mm shapes keep from each other and from the strip's edges, at least
+     * @return where they lie, and the length that they take as the height
+     * @throws IllegalArgumentException for a strip that is not as wide as {@link #narrowest}
+     */
+    public static Laid laid(List<Shape> shapes, double width, double apart) {
+        if (shapes.isEmpty()) {
+            return new Laid(List.of(), width, 0);
+        }
+        if (narrowest(shapes, apart) > width + Tolerance.COINCIDENT) {
+            throw new IllegalArgumentException(
+                    "a strip of " + width + " mm is too narrow; the shapes need " + narrowest(shapes, apart) + " mm");
+        }
+        return new StripLayout(shapes, width, apart).best();
+    }
+
+    /** The width in mm of the narrowest strip that all the shapes can lie on. */
+    public static double narrowest(List<Shape> shapes, double apart) {
+        return shapes.stream()
+                        .mapToDouble(shape -> Turned.of(shape).stream()
+                                .mapToDouble(Turned::width)
+                                .min()
+                                .orElseThrow())
+                        .max()
+                        .orElse(0)
+                + 2 * apart;
+    }
+
+    private Laid best() {
+        List<List<Integer>> orders = orders();
+        Place[] best = laid(orders.get(0));
+        long once = effort;
+        for (List<Integer> order : orders.subList(1, orders.size())) {
+            if (effort + once > EFFORT) {
+                break;
+            }
+            Place[] other = laid(order);
+            if (length(other) < length(best)) {
+                best = other;
+            }
+        }
+        best = shortened(best, once);
+        List<Motion> motions = Arrays.stream(best)
+                .map(place -> place.item().shape().to(apart + place.x() * square, apart + place.y() * square))
+                .toList();
+        return new Laid(motions, width, length(best) + 2 * apart);
+    }
+
+    /** The largest first, in several senses. */
+    private List<List<Integer>> orders() {
+        List<ToDoubleFunction<Turned>> sizes =
+                List.of(turned -> turned.height() * turned.width(), Turned::height, Turned::width);
+        return sizes.stream()
+                .map(size -> IntStream.range(0, shapes.size())
+                        .boxed()
+                        .sorted(Comparator.comparingDouble(
+                                i -> -size.applyAsDouble(shapes.get(i).get(0).shape())))
+                        .toList())
+                .distinct()
+                .toList();
+    }
+
+    /** The shape that reaches farthest down is laid first, and the others in their order, as long as that makes the strip shorter or there are new orders to try. */
+    private Place[] shortened(Place[] laid, long once) {
+        Place[] best = laid;
+        List<Integer> order = new ArrayList<>(orders().get(0));
+        for (int turn = 0; turn < shapes.size() && effort + once <= EFFORT; turn++) {
+            Place[] now = best;
+            int lowest = IntStream.range(0, now.length)
+                    .boxed()
+                    .max(Comparator.comparingDouble(i -> now[i].bottom(square)))
+                    .orElseThrow();
+            order.remove((Integer) lowest);
+            order.add(0, lowest);
+            Place[] other = laid(order);
+            if (length(other) < length(best)) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private double length(Place[] places) {
+        return Arrays.stream(places)
+                .mapToDouble(place -> place.bottom(square))
+                .max()
+                .orElse(0);
+    }
+
+    /** Each as high up as it can lie, and then as far left. */
+    private Place[] laid(List<Integer> order) {
+        Board board = new Board((int) Math.ceil(width / square) + 2 * beyond);
+        Place[] places = new Place[shapes.size()];
+        int tallest = shapes.stream()
+                .flatMap(List::stream)
+                .mapToInt(item -> item.mask().rows())
+                .max()
+                .orElse(0);
+        for (int number : order) {
+            int from = Math.max(0, board.depth() - 2 * tallest);
+            Place best = null;
+            for (Item item : shapes.get(number)) {
+                Place place = highest(board, item, from, best);
+                best = place == null ? best : place;
+            }
+            board.toggle(best.item().mask(), best.x(), best.y());
+            places[number] = best;
+        }
+        effort += board.effort();
+        return places;
+    }
+
+    /** The highest place that reaches less far down than another; null where there is none. */
+    private Place highest(Board board, Item item, int from, Place other) {
+        int free = (int) ((width - item.shape().width() - 2 * apart + Tolerance.COINCIDENT) / square) + 1;
+        long[] closed = new long[free / Long.SIZE + 1];
+        int end = other == null
+                ? board.depth() + 1
+                : Math.min(
+                        board.depth() + 1,
+                        other.y() + other.item().mask().rows() - item.mask().rows());
+        for (int y = from; y < end; y++) {
+            Arrays.fill(closed, -1);
+            Squares.clear(closed, 0, free);
+            if (board.close(item.mask(), y, free, closed)) {
+                return new Place(item, Squares.nextClear(closed, 0), y);
+            }
+        }
+        return null;
+    }
+}

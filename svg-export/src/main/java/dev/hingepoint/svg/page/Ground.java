@@ -1,0 +1,74 @@
+package dev.hingepoint.svg.page;
+
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.JtsBridge;
+import dev.hingepoint.pattern.Lays;
+import dev.hingepoint.svg.lay.Shape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.union.CascadedPolygonUnion;
+
+/** The ground that a drawing takes on a sheet: what its closed lines hold, its other lines, and the rooms of its words. */
+final class Ground {
+    private Ground() {}
+
+    /** What is to be laid so that nothing lies on the drawing, nor the drawing on anything. */
+    static Shape of(Drawn drawn, Lays.Way way) {
+        List<List<Point>> rings = new ArrayList<>();
+        drawn.strokes()
+                .forEach(stroke -> rings.add(isClosed(stroke) ? stroke.points() : thereAndBack(stroke.points())));
+        drawn.texts().forEach(text -> rings.add(text.corners()));
+        return new Shape(rings, way);
+    }
+
+    /**
+     * Whether another drawing of the same takes no ground but the first one's.
+     *
+     * @param slack how far in mm it may reach beyond that
+     */
+    static boolean holds(Drawn first, Drawn other, double slack) {
+        List<PreparedGeometry> within = first.strokes().stream()
+                .filter(Ground::isClosed)
+                .map(stroke -> PreparedGeometryFactory.prepare(JtsBridge.polygon(stroke.points())))
+                .toList();
+        List<Geometry> beside = beside(other, within);
+        if (beside.isEmpty()) {
+            return true;
+        }
+        Geometry room = CascadedPolygonUnion.union(
+                beside(first, within).stream().map(part -> part.buffer(slack)).toList());
+        return room != null && beside.stream().allMatch(room::covers);
+    }
+
+    /** The lines and the rooms of words that do not lie within closed lines. */
+    private static List<Geometry> beside(Drawn drawn, List<PreparedGeometry> within) {
+        Stream<Geometry> lines =
+                drawn.strokes().stream().map(stroke -> JtsBridge.lineString(Path.through(stroke.points())));
+        Stream<Geometry> words = drawn.texts().stream().map(text -> {
+            List<Point> corners = new ArrayList<>(text.corners());
+            corners.add(corners.get(0));
+            return JtsBridge.polygon(corners);
+        });
+        return Stream.concat(lines, words)
+                .filter(part -> within.stream().noneMatch(ground -> ground.covers(part)))
+                .toList();
+    }
+
+    private static boolean isClosed(Stroke stroke) {
+        int last = stroke.points().size() - 1;
+        return last > 2 && stroke.points().get(0).equals(stroke.points().get(last));
+    }
+
+    private static List<Point> thereAndBack(List<Point> line) {
+        List<Point> ring = new ArrayList<>(line);
+        for (int i = line.size() - 2; i > 0; i--) {
+            ring.add(line.get(i));
+        }
+        return ring;
+    }
+}
