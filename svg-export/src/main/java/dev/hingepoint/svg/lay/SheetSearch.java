@@ -25,8 +25,9 @@ final class SheetSearch {
             return spots.stream().mapToDouble(Spot::lower).max().orElse(0);
         }
 
+        /** Fewer pages, or as many on a sheet that a table holds more easily. */
         boolean isBetterThan(Found other) {
-            return pages < other.pages || pages == other.pages && right() * bottom() < other.right() * other.bottom();
+            return pages < other.pages || pages == other.pages && right() + bottom() < other.right() + other.bottom();
         }
     }
 

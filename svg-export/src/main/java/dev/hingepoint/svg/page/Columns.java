@@ -6,6 +6,7 @@ import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Columns on leaf after leaf, that sections are set into one after the other. A heading is never parted from what follows it. */
 final class Columns {
@@ -15,6 +16,9 @@ final class Columns {
     private static final double NARROWEST = 46;
 
     private static final double WIDEST = 112;
+
+    /** A section of less height in mm is not parted. */
+    private static final double MOST_KEPT = 28;
 
     private final List<Box> more;
     private final double width;
@@ -28,7 +32,7 @@ final class Columns {
      */
     Columns(Drawn firstLeaf, List<Box> first, List<Box> more) {
         this.more = List.copyOf(more);
-        this.width = java.util.stream.Stream.concat(first.stream(), more.stream())
+        this.width = Stream.concat(first.stream(), more.stream())
                 .mapToDouble(Box::width)
                 .min()
                 .orElseThrow();
@@ -54,6 +58,11 @@ final class Columns {
 
     void add(Section section) {
         List<Section.Row> rows = section.rows(width);
+        double height = rows.stream().mapToDouble(Section.Row::height).sum();
+        boolean isShort = height <= MOST_KEPT;
+        while (isShort && (open.isEmpty() || y + height > open.get(0).bottom())) {
+            next();
+        }
         for (int i = 0; i < rows.size(); i++) {
             boolean isHeading = i == 0 && rows.size() > 1;
             double needed = rows.get(i).height() + (isHeading ? rows.get(1).height() : 0);

@@ -28,9 +28,14 @@ public record Drawn(List<Stroke> strokes, List<Text> texts) {
                 .orElseThrow();
     }
 
-    Drawn and(Drawn other) {
+    /** All of them together. */
+    static Drawn of(List<Drawn> parts) {
         return new Drawn(
-                Stream.concat(strokes.stream(), other.strokes.stream()).toList(),
-                Stream.concat(texts.stream(), other.texts.stream()).toList());
+                parts.stream().flatMap(part -> part.strokes.stream()).toList(),
+                parts.stream().flatMap(part -> part.texts.stream()).toList());
+    }
+
+    Drawn and(Drawn other) {
+        return of(List.of(this, other));
     }
 }

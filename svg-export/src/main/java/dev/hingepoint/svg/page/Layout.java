@@ -66,10 +66,7 @@ record Layout(List<Drawn> drawings, List<Motion> places, PrintOptions options) {
     }
 
     Drawn sheet() {
-        return IntStream.range(0, drawings.size())
-                .mapToObj(this::laid)
-                .reduce(Drawn::and)
-                .orElseThrow();
+        return Drawn.of(IntStream.range(0, drawings.size()).mapToObj(this::laid).toList());
     }
 
     /** One of the drawings in its place. */

@@ -76,10 +76,10 @@ final class SheetMap {
         return Math.min(room.width() / width, room.height() / height);
     }
 
-    /** A page's name has a fifth of the narrower side of its page. */
+    /** A page's name has about two thirds of the width of its page, and a third of its height. */
     private double typeSize(double scale) {
         PrintOptions options = printed.options();
-        return Math.min(HEADING, Math.min(options.stepAcross(), options.stepDown()) * scale / 5);
+        return Math.min(HEADING, Math.min(options.stepAcross() * scale / 3.2, options.stepDown() * scale / 3));
     }
 
     /** The map as large as its room lets it be, in the middle. */
