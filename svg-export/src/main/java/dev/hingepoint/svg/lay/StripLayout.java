@@ -91,22 +91,45 @@ public final class StripLayout {
 
     private Laid best() {
         List<List<Integer>> orders = orders();
-        Place[] best = laid(orders.get(0));
+        List<Integer> order = orders.get(0);
+        Place[] best = laid(order);
         long once = effort;
-        for (List<Integer> order : orders.subList(1, orders.size())) {
+        for (List<Integer> other : orders.subList(1, orders.size())) {
             if (effort + once > EFFORT) {
                 break;
             }
-            Place[] other = laid(order);
-            if (length(other) < length(best)) {
-                best = other;
+            Place[] places = laid(other);
+            if (length(places) < length(best)) {
+                best = places;
+                order = other;
             }
         }
-        best = shortened(best, once);
+        best = shortened(best, order, once);
         List<Motion> motions = Arrays.stream(best)
                 .map(place -> place.item().shape().to(apart + place.x() * square, apart + place.y() * square))
                 .toList();
         return new Laid(motions, width, length(best) + 2 * apart);
+    }
+
+    /** Each shape in turn is laid earlier or later than it was, as long as that makes the strip shorter. */
+    private Place[] shortened(Place[] laid, List<Integer> firstOrder, long once) {
+        Place[] best = laid;
+        List<Integer> order = firstOrder;
+        int tried = 0;
+        int count = order.size();
+        // every shape to every place; from the start again when the strip became shorter
+        while (tried < count * count && effort + once <= EFFORT) {
+            List<Integer> other = new ArrayList<>(order);
+            other.add(tried % count, other.remove(tried / count));
+            tried++;
+            Place[] places = laid(other);
+            if (length(places) < length(best)) {
+                best = places;
+                order = other;
+                tried = 0;
+            }
+        }
+        return best;
     }
 
     /** The largest first, in several senses. */
@@ -121,26 +144,6 @@ public final class StripLayout {
                         .toList())
                 .distinct()
                 .toList();
-    }
-
-    /** The shape that reaches farthest down is laid first, and the others in their order, as long as that makes the strip shorter or there are new orders to try. */
-    private Place[] shortened(Place[] laid, long once) {
-        Place[] best = laid;
-        List<Integer> order = new ArrayList<>(orders().get(0));
-        for (int turn = 0; turn < shapes.size() && effort + once <= EFFORT; turn++) {
-            Place[] now = best;
-            int lowest = IntStream.range(0, now.length)
-                    .boxed()
-                    .max(Comparator.comparingDouble(i -> now[i].bottom(square)))
-                    .orElseThrow();
-            order.remove((Integer) lowest);
-            order.add(0, lowest);
-            Place[] other = laid(order);
-            if (length(other) < length(best)) {
-                best = other;
-            }
-        }
-        return best;
     }
 
     private double length(Place[] places) {
