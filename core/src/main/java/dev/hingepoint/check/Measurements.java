@@ -24,8 +24,8 @@ public final class Measurements {
         put(finished, "neckline girth", girth(draft, "neckline"));
         put(finished, "hem sweep", sweep(draft));
         put(finished, "upper arm girth", upperArm(draft));
-        put(finished, "centre back length", length(draft, "centre back"));
-        put(finished, "centre front length", length(draft, "centre front"));
+        put(finished, "centre back length", centre(draft, "centre back"));
+        put(finished, "centre front length", centre(draft, "centre front"));
         put(finished, "side length", length(draft, "side seam"));
         put(finished, "shoulder length", length(draft, "shoulder"));
         put(finished, "sleeve length", sleeveLength(draft));
@@ -52,6 +52,14 @@ public final class Measurements {
                 .filter(piece -> piece.widths() > 0)
                 .filter(piece -> piece.centre().isPresent() || piece.hasEdge("side seam"))
                 .mapToDouble(piece -> piece.widths() * piece.sewnLength("hem"))
+                .reduce(Double::sum);
+    }
+
+    /** All the way down: a piece that was divided has it in parts. */
+    private static OptionalDouble centre(Draft draft, String edge) {
+        return draft.piecesWithEdges(edge).stream()
+                .filter(piece -> piece.widths() > 0)
+                .mapToDouble(piece -> piece.sewnLength(edge))
                 .reduce(Double::sum);
     }
 

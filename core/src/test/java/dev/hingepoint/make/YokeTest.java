@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.Refusal;
+import dev.hingepoint.check.Measurements;
 import dev.hingepoint.check.SeamWalk;
 import dev.hingepoint.check.Walked;
 import dev.hingepoint.curve.Path;
@@ -83,6 +84,12 @@ class YokeTest {
             String side = name.equals("front") ? "centre front" : "centre back";
             assertEquals(length(before, name, side), length(after, name, side) + length(after, yoke, side), 1e-3);
             assertEquals(centre, length(after, yoke, side), 1e-6);
+            String finished = side + " length";
+            assertEquals(
+                    Measurements.of(before).get(finished),
+                    Measurements.of(after).get(finished),
+                    1e-6,
+                    "divided, the garment is as long as before");
             assertEquals(down, length(after, yoke, "armhole"), 0.02);
             assertEquals(before.piece(name).isClockwise(), after.piece(name).isClockwise());
         }

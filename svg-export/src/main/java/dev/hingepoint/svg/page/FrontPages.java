@@ -1,33 +1,28 @@
 package dev.hingepoint.svg.page;
 
 import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Card;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** The leaves that are read before anything is cut: the squares with the map, then all there is to know, column by column, then the cloth. */
 final class FrontPages {
+    /** How far in mm the pictures of cloths stand from one another. */
+    private static final double APART = 5;
+
     private final Box room;
     private final Card card;
     private final String title;
     private final List<Section> sections;
-    private final List<ClothPicture> cloths;
+    private final List<ClothLayout> cloths;
     private final PrintOptions options;
-
-    /** A picture of how the pieces lie on a cloth, drawn as large as a box allows. */
-    interface ClothPicture {
-        Drawn in(Box box);
-    }
 
     /** @param room of each leaf, in mm, as it comes out of the printer */
     FrontPages(
-            Box room,
-            Card card,
-            String title,
-            List<Section> sections,
-            List<ClothPicture> cloths,
-            PrintOptions options) {
+            Box room, Card card, String title, List<Section> sections, List<ClothLayout> cloths, PrintOptions options) {
         this.room = room;
         this.card = card;
         this.title = title;
@@ -54,7 +49,7 @@ final class FrontPages {
             columns.add(cloths());
         }
         map.filter(drawn -> !drawn.isReadableIn(first.mapRoom())).ifPresent(large -> columns.add(large.drawn(room)));
-        List<Drawn> leaves = new java.util.ArrayList<>(columns.leaves());
+        List<Drawn> leaves = new ArrayList<>(columns.leaves());
         map.filter(drawn -> drawn.isReadableIn(first.mapRoom()))
                 .ifPresent(small -> leaves.set(0, leaves.get(0).and(small.drawn(first.mapRoom()))));
         return leaves;
@@ -66,12 +61,11 @@ final class FrontPages {
         int rows = (cloths.size() + columns - 1) / columns;
         double width = room.width() / columns;
         double height = room.height() / rows;
-        Drawn all = Drawn.NOTHING;
+        List<Drawn> all = new ArrayList<>();
         for (int i = 0; i < cloths.size(); i++) {
-            Box cell = new Box(room.left(), room.top(), room.left() + width - 3, room.top() + height - 3)
-                    .moved(new Vector(i % columns * width, i / columns * height));
-            all = all.and(cloths.get(i).in(cell));
+            Vector place = new Vector(room.left() + i % columns * width, room.top() + i / columns * height);
+            all.add(cloths.get(i).picture(width - APART, height - APART).moved(Motion.shift(place)));
         }
-        return all;
+        return Drawn.of(all);
     }
 }

@@ -50,6 +50,11 @@ public record Printed(
         notes = List.copyOf(notes);
     }
 
+    /** The same with pages to read first. */
+    Printed with(List<Page> toRead) {
+        return new Printed(title, sheet, toRead, pages, leastPages, pieces, notes, options);
+    }
+
     /** Every page, in the order in which they are printed. */
     public List<Page> all() {
         return Stream.concat(leaves.stream(), pages.stream()).toList();

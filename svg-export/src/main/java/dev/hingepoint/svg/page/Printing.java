@@ -21,6 +21,8 @@ public final class Printing {
     private final String title;
     private final List<PieceDrawing> pieces;
     private final List<Drawn> firstDrawn;
+    private final List<ClothLayout> cloths;
+    private final List<String> notes = new ArrayList<>();
 
     private Printing(List<Draft> drafts, PrintOptions options) {
         this.drafts = drafts;
@@ -28,6 +30,20 @@ public final class Printing {
         this.pieces = PieceDrawing.of(drafts, options);
         this.firstDrawn =
                 pieces.stream().map(piece -> piece.drawn(List.of()).drawn()).toList();
+        this.cloths = drafts.size() == 1 ? cloths(drafts.get(0), options.cloths()) : List.of();
+    }
+
+    /** A cloth that nobody has named the width of may be too narrow: that is told, and nothing is refused for it. */
+    private List<ClothLayout> cloths(Draft draft, ClothWidths widths) {
+        try {
+            return ClothLayout.of(draft, widths);
+        } catch (Refusal tooNarrow) {
+            if (!widths.byCloth().isEmpty()) {
+                throw tooNarrow;
+            }
+            notes.add("how much cloth is needed is not told: " + tooNarrow.getMessage());
+            return List.of();
+        }
     }
 
     /** @throws Refusal where a piece cannot be drawn, for example because its allowance is too wide */
@@ -80,8 +96,9 @@ public final class Printing {
     }
 
     private FrontPages front(PrintOptions options) {
-        List<Section> sections = new ToRead(drafts, options).sections(List.of());
-        return new FrontPages(options.leaf(), drafts.get(0).pattern().card(), title, sections, List.of(), options);
+        List<String> needed = cloths.stream().map(ClothLayout::sentence).toList();
+        List<Section> sections = new ToRead(drafts, options).sections(needed);
+        return new FrontPages(options.leaf(), drafts.get(0).pattern().card(), title, sections, cloths, options);
     }
 
     /** The pieces on one kind of paper. */
@@ -100,29 +117,29 @@ public final class Printing {
             this.leaves = leaves;
         }
 
+        /** How many sheets of paper it takes, with those to read. */
         int pages() {
-            return Tiling.count(layout.sheet(), options);
+            int toRead = options.areLeavesOnSheet()
+                    ? 0
+                    : front.drawn(Optional.empty()).size();
+            return Tiling.count(layout.sheet(), options) + toRead;
         }
 
         Printed printed() {
-            List<String> notes = new ArrayList<>();
-            Layout lettered = lettered(notes);
-            Drawn sheet = lettered.sheet();
-            Printed pagesOnly = printed(lettered, sheet, List.of(), notes);
-            Optional<SheetMap> map = Optional.of(new SheetMap(pagesOnly));
+            Layout lettered = lettered();
             if (options.paper().kind() == Paper.Kind.PROJECTION) {
-                return printed(lettered, Projection.of(sheet, title, options), List.of(), notes);
+                return printed(lettered, Projection.of(lettered.sheet(), title, options));
             }
-            List<Drawn> toRead = front.drawn(map);
+            Printed alone = printed(lettered, lettered.sheet());
+            List<Drawn> toRead = front.drawn(Optional.of(new SheetMap(alone)));
             if (options.areLeavesOnSheet()) {
                 List<Drawn> whole = new ArrayList<>(toRead);
                 whole.addAll(
                         lettered.drawings().subList(leaves, lettered.drawings().size()));
-                Layout withLeaves = lettered.with(whole);
-                return printed(withLeaves, withLeaves.sheet(), List.of(), notes);
+                return printed(lettered, lettered.with(whole).sheet());
             }
             Motion toPaper = options.toPaper(0, 0);
-            List<Page> pages = IntStream.range(0, toRead.size())
+            return alone.with(IntStream.range(0, toRead.size())
                     .mapToObj(i -> new Page(
                             0,
                             i + 1,
@@ -131,20 +148,19 @@ public final class Printing {
                             1,
                             toRead.get(i).moved(toPaper),
                             Drawn.NOTHING))
-                    .toList();
-            return printed(lettered, sheet, pages, notes);
+                    .toList());
         }
 
         /** Now that it is known where the pages are joined, the words are set anew, off the joints. */
-        private Layout lettered(List<String> notes) {
+        private Layout lettered() {
             List<Drawn> drawings = new ArrayList<>(layout.drawings().subList(0, leaves));
             for (int i = 0; i < pieces.size(); i++) {
                 PieceDrawing piece = pieces.get(i);
                 PieceDrawing.Result again = piece.drawn(layout.jointsOn(leaves + i));
-                boolean keepsItsRoom = layout.hasRoomFor(leaves + i, again.drawn());
-                PieceDrawing.Result best = keepsItsRoom ? again : piece.drawn(List.of());
+                PieceDrawing.Result best =
+                        layout.hasRoomFor(leaves + i, again.drawn()) ? again : piece.drawn(List.of());
                 drawings.add(best.drawn());
-                if (!best.isNamed()) {
+                if (!best.isNamed() && options.paper().kind() != Paper.Kind.PROJECTION) {
                     notes.add("there is no room for its name on the " + piece.name()
                             + "; it stands beside it: write it on before you cut the paper");
                 }
@@ -152,7 +168,7 @@ public final class Printing {
             return layout.with(drawings);
         }
 
-        private Printed printed(Layout lettered, Drawn sheet, List<Page> toRead, List<String> notes) {
+        private Printed printed(Layout lettered, Drawn sheet) {
             List<Printed.Placed> placed = IntStream.range(0, pieces.size())
                     .mapToObj(i -> {
                         Motion motion = lettered.place(leaves + i);
@@ -165,7 +181,7 @@ public final class Printing {
                     })
                     .toList();
             return new Printed(
-                    title, sheet, toRead, Tiling.pages(title, sheet, options), leastPages(), placed, notes, options);
+                    title, sheet, List.of(), Tiling.pages(title, sheet, options), leastPages(), placed, notes, options);
         }
 
         /** Derived: a page can show no more than its printable area. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The map: the whole sheet small, with the pages and their names, to tape them together by, and the pieces by their numbers. */
 final class SheetMap {
@@ -99,11 +100,18 @@ final class SheetMap {
         strokes.forEach(free::take);
         double size = typeSize(scale);
         List<Text> texts = new ArrayList<>();
+        for (Page page : printed.pages()) {
+            List<Text> places = places(area(page), small, page.name(), size);
+            texts.add(free.place(places.stream()).orElse(places.get(0)));
+        }
+        // a number that has no room stands on the piece itself all the same
         for (int i = 0; i < printed.pieces().size(); i++) {
             Box box = printed.pieces().get(i).box();
-            texts.add(placed(free, box, small, Integer.toString(i + 1), Math.min(NUMBER, 1.6 * size)));
+            String number = Integer.toString(i + 1);
+            free.place(Stream.of(Math.min(NUMBER, 1.6 * size), size)
+                            .flatMap(each -> places(box, small, number, each).stream()))
+                    .ifPresent(texts::add);
         }
-        printed.pages().forEach(page -> texts.add(placed(free, area(page), small, page.name(), size)));
         return new Drawn(strokes, texts);
     }
 
@@ -112,19 +120,18 @@ final class SheetMap {
         return new Box(area.left(), area.top(), Math.min(area.right(), width), Math.min(area.bottom(), height));
     }
 
-    /** A word in a box, as near to its middle as it is clear of lines and other words; in the middle where there is no such place. */
-    private static Text placed(FreeSpace free, Box box, Motion small, String word, double size) {
+    /** Where a word may stand in a box, nearest to its middle first. */
+    private static List<Text> places(Box box, Motion small, String word, double size) {
         Point middle = small.of(box.centre());
         Vector across = small.of(new Vector(box.width() / (2 * PLACES), 0));
         Vector down = small.of(new Vector(0, box.height() / (2 * PLACES)));
         Vector half = new Vector(Type.width(word, size) / 2, -size * Text.ABOVE / 2);
-        List<Text> places = IntStream.rangeClosed(1 - PLACES, PLACES - 1)
+        return IntStream.rangeClosed(1 - PLACES, PLACES - 1)
                 .boxed()
                 .flatMap(i -> IntStream.rangeClosed(1 - PLACES, PLACES - 1)
                         .mapToObj(k -> middle.plus(across.times(i)).plus(down.times(k))))
                 .sorted(Comparator.comparingDouble(middle::distanceTo))
                 .map(at -> new Text(word, at.minus(half), size, 0))
                 .toList();
-        return free.place(places.stream()).orElse(places.get(0));
     }
 }

@@ -55,7 +55,10 @@ final class StretchGauge {
         tick(strokes, left + held, line, TICK);
         texts.add(new Text("hold", new Point(left + held + 1.5, line - 3.2), Section.TYPE, 0));
         double below = line + 4.6;
-        for (String way : List.of("across", "down")) {
+        // the nearer first, so that the farther one's line runs down beside its words
+        List<String> ways =
+                card.stretchAcross() <= card.stretchDown() ? List.of("across", "down") : List.of("down", "across");
+        for (String way : ways) {
             double stretch = way.equals("across") ? card.stretchAcross() : card.stretchDown();
             if (stretch > 0) {
                 double at = left + held * (1 + stretch);

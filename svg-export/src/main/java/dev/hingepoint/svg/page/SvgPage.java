@@ -80,7 +80,10 @@ public final class SvgPage {
         String turn = Math.abs(text.angle()) < 1e-9
                 ? ""
                 : " transform=\"rotate(" + Numbers.of(StrictMath.toDegrees(text.angle())) + " " + x + " " + y + ")\"";
-        return "<text x=\"" + x + "\" y=\"" + y + "\" font-size=\"" + Numbers.of(text.size()) + "\" textLength=\""
+        // the spaces that part what stands on one line are as wide as they were measured
+        String spaces = text.words().contains("  ") ? " xml:space=\"preserve\"" : "";
+        return "<text" + spaces + " x=\"" + x + "\" y=\"" + y + "\" font-size=\"" + Numbers.of(text.size())
+                + "\" textLength=\""
                 + Numbers.of(text.width()) + "\" lengthAdjust=\"spacingAndGlyphs\"" + turn + ">"
                 + Xml.escaped(text.words())
                 + "</text>\n";

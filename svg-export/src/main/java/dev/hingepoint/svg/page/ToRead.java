@@ -9,6 +9,7 @@ import dev.hingepoint.fit.FitRules;
 import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Unit;
@@ -112,10 +113,14 @@ final class ToRead {
 
     private List<String> allowances() {
         Map<String, String> byWidth = new LinkedHashMap<>();
-        draft.allowances()
-                .byName()
-                .forEach((name, width) -> byWidth.merge(
-                        width.toString(), name.equals("default") ? "seams" : name, (one, more) -> one + ", " + more));
+        draft.allowances().byName().forEach((name, width) -> {
+            boolean isOfNoPieceHere = name.contains("/")
+                    && draft.find(EdgeRef.parse(name).piece()).isEmpty();
+            if (!isOfNoPieceHere) {
+                byWidth.merge(
+                        width.toString(), name.equals("default") ? "seams" : name, (one, more) -> one + ", " + more);
+            }
+        });
         if (byWidth.isEmpty()) {
             return List.of(Allowances.HOME_SEWING + ": all seams");
         }
