@@ -226,8 +226,9 @@ final class PrintCommand implements Callable<Integer> {
         if (options.paper().kind() == Paper.Kind.PROJECTION) {
             out.println("Measure the grid on the cloth, across and down, before you cut.");
         } else {
-            out.println("Print page " + printed.all().get(0).name()
-                    + " alone first, at 100 %, and measure its squares: 100 mm and 4 in.");
+            printed.toMeasure()
+                    .ifPresent(page -> out.println("Print page " + page.name()
+                            + " alone first, at 100 %, and measure its squares: 100 mm and 4 in."));
         }
         if (options.scale() != Scale.FULL) {
             out.println("These pages are " + options.scale().words() + ", not for cutting.");

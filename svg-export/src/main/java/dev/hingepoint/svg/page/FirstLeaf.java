@@ -8,6 +8,8 @@ import java.util.List;
 
 /** The leaf that is printed alone first: two squares to measure, in them what to do with them and the map of the pages, and around them room to read. */
 final class FirstLeaf {
+    static final int SQUARES = 2;
+
     /** The least room in mm that the leaf needs with its squares one above the other. */
     static final double SHORT = 160;
 

@@ -6,7 +6,9 @@ import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -23,14 +25,20 @@ final class PageFrame {
     private static final double NAME = 5;
 
     private static final double WORDS = 2.8;
+    private static final double SMALL = 2.5;
+
+    /** Width in mm of short lines. */
+    private static final double NARROW = 34;
+
+    private static final Point ORIGIN = new Point(0, 0);
 
     /** The words along a joint are tried at so many places from its middle to its ends. */
     private static final int PLACES = 16;
 
-    /** How far in mm words keep from what is drawn, and how far the page's own name, which is none of the pattern's words. */
+    /** How far in mm words keep from what is drawn, and how far the page's own name, which is none of the pattern's words, as far as there is room. */
     private static final double CLEAR = 0.8;
 
-    private static final double CLEAR_OF_NAME = 8;
+    private static final double[] CLEAR_OF_NAME = {8, 4, 2, CLEAR};
 
     /** How far in mm words stand from the line that they speak of. */
     private static final double BESIDE = 1.5;
@@ -67,7 +75,7 @@ final class PageFrame {
         List<Text> texts = new ArrayList<>();
         words.forEach(places -> texts.add(free.place(places.stream()).orElse(places.get(0))));
         if (options.scale() == Scale.FULL) {
-            texts.addAll(name(free.keepingOff(CLEAR_OF_NAME)));
+            texts.addAll(name(free));
         }
         return new Drawn(strokes, texts).and(band);
     }
@@ -183,20 +191,41 @@ final class PageFrame {
     /** The page's name and the sheet's, in free space as near to the lower left corner as there is room. */
     private List<Text> name(FreeSpace free) {
         List<Point> places = new ArrayList<>();
-        for (double up = 6; up < area.height() - 11; up += 5) {
-            for (double across = 6; across < area.width() - 20; across += 5) {
+        for (double up = 6; up < area.height() - 6; up += 5) {
+            for (double across = 6; across < area.width() - 6; across += 5) {
                 places.add(new Point(area.left() + across, area.bottom() - up));
             }
         }
-        Point origin = new Point(0, 0);
+        List<List<Text>> wordings = List.of(inARow(), stacked(0), stacked(-StrictMath.PI / 2));
+        return DoubleStream.of(CLEAR_OF_NAME)
+                .mapToObj(free::keepingOff)
+                .flatMap(space -> wordings.stream().map(words -> space.place(words, places.stream())))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElseGet(() -> List.of(new Text(cell.name(), places.get(0), NAME, 0)));
+    }
+
+    private List<Text> inARow() {
         double after = Type.width(cell.name(), NAME) + 3;
-        List<Text> name = new ArrayList<>(
-                List.of(new Text(cell.name(), origin, NAME, 0), new Text(title, new Point(after, 0), 2.5, 0)));
+        List<Text> row = new ArrayList<>(
+                List.of(new Text(cell.name(), ORIGIN, NAME, 0), new Text(title, new Point(after, 0), SMALL, 0)));
         if (!options.calibration().isTrue()) {
-            name.add(new Text(madeFor(options.calibration()), new Point(0, 4), 2.5, 0));
+            row.add(new Text(madeFor(options.calibration()), new Point(0, 4), SMALL, 0));
         }
-        return free.place(name, places.stream())
-                .orElseGet(() -> free.place(name.subList(0, 1), places.stream())
-                        .orElseGet(() -> List.of(new Text(cell.name(), places.get(0), NAME, 0))));
+        return row;
+    }
+
+    /** Narrow, for a page that has little room: short lines below the name. */
+    private List<Text> stacked(double angle) {
+        List<String> lines = new ArrayList<>(Type.wrapped(title, NARROW, NARROW, SMALL));
+        if (!options.calibration().isTrue()) {
+            lines.addAll(Type.wrapped(madeFor(options.calibration()), NARROW, NARROW, SMALL));
+        }
+        Vector down = Vector.ofAngle(angle).right();
+        List<Text> stack = new ArrayList<>(List.of(new Text(cell.name(), ORIGIN, NAME, angle)));
+        for (int i = 0; i < lines.size(); i++) {
+            stack.add(new Text(lines.get(i), ORIGIN.plus(down.times(4 + 1.4 * SMALL * i)), SMALL, angle));
+        }
+        return stack;
     }
 }

@@ -3,6 +3,7 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -53,6 +54,16 @@ public record Printed(
     /** The same with pages to read first. */
     Printed with(List<Page> toRead) {
         return new Printed(title, sheet, toRead, pages, leastPages, pieces, notes, options);
+    }
+
+    /** The page with the squares, which is printed alone first; empty for what is not printed, but projected. */
+    public Optional<Page> toMeasure() {
+        return all().stream()
+                .filter(page -> page.drawn().strokes().stream()
+                                .filter(stroke -> stroke.style() == Style.SQUARE)
+                                .count()
+                        == FirstLeaf.SQUARES)
+                .findFirst();
     }
 
     /** Every page, in the order in which they are printed. */
