@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /** The squares that are taken so far, on a strip of so many columns that is as long as it needs to be. */
 final class Board {
-    private static final int WORD = Long.SIZE;
+    /** After so many rows it is looked whether any place is left. */
+    private static final int LOOKED = 4;
 
     private final int columns;
     private final int words;
@@ -14,7 +15,7 @@ final class Board {
 
     Board(int columns) {
         this.columns = columns;
-        this.words = columns / WORD + 1;
+        this.words = BitRows.words(columns);
         this.bits = new long[1024 * words];
     }
 
@@ -36,12 +37,7 @@ final class Board {
         }
         for (int row = 0; row < mask.rows(); row++) {
             for (int run = mask.first()[row]; run < mask.first()[row + 1]; run++) {
-                int end = x + mask.to()[run];
-                for (int column = x + mask.from()[run]; column < end; ) {
-                    int next = Math.min(end, (column / WORD + 1) * WORD);
-                    bits[(y + row) * words + column / WORD] ^= Squares.run(column, next);
-                    column = next;
-                }
+                BitRows.change(bits, (y + row) * words, x + mask.from()[run], x + mask.to()[run], BitRows.FLIPPED);
             }
         }
     }
@@ -60,7 +56,7 @@ final class Board {
             effort++;
             if (y + row < depth
                     && closeRow(mask, first[row], first[row + 1], y + row, places, closed)
-                    && looked++ % 4 == 0
+                    && looked++ % LOOKED == 0
                     && isClosed(closed)) {
                 return false;
             }
@@ -68,41 +64,19 @@ final class Board {
         return !isClosed(closed);
     }
 
-    private boolean closeRow(Mask mask, int run, int endRun, int row, int places, long[] closed) {
+    private boolean closeRow(Mask mask, int firstRun, int endRun, int row, int places, long[] closed) {
         int base = row * words;
-        boolean isAny = false;
-        int from = next(base, 0, 0);
+        int from = BitRows.nextOn(bits, base, base + words, 0);
+        boolean isAny = from < columns;
         while (from < columns) {
-            int to = next(base, from, -1);
-            for (int i = run; i < endRun; i++) {
-                int left = Math.max(0, from - mask.to()[i] + 1);
-                int end = Math.min(places, to - mask.from()[i]);
-                while (left < end) {
-                    int stop = Math.min(end, (left / WORD + 1) * WORD);
-                    closed[left / WORD] |= Squares.run(left, stop);
-                    left = stop;
-                }
+            int to = BitRows.nextOff(bits, base, base + words, from);
+            for (int run = firstRun; run < endRun; run++) {
+                int left = Math.max(0, from - mask.to()[run] + 1);
+                BitRows.change(closed, 0, left, Math.min(places, to - mask.from()[run]), BitRows.ON);
             }
-            isAny = true;
-            from = next(base, to, 0);
+            from = BitRows.nextOn(bits, base, base + words, to);
         }
         return isAny;
-    }
-
-    /** The first column from one on whose square is taken, or, with all bits flipped, is not. */
-    private int next(int base, int from, long flip) {
-        int word = from / WORD;
-        if (word >= words) {
-            return words * WORD;
-        }
-        long rest = (bits[base + word] ^ flip) & -1L << from;
-        while (rest == 0) {
-            if (++word == words) {
-                return words * WORD;
-            }
-            rest = bits[base + word] ^ flip;
-        }
-        return word * WORD + Long.numberOfTrailingZeros(rest);
     }
 
     private static boolean isClosed(long[] closed) {

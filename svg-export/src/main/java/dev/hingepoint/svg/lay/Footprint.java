@@ -65,7 +65,12 @@ record Footprint(int across, int down, int[] numbers, int[][] runs, List<long[]>
 
     /** The pages that are needed when the first column and row are at a place. */
     long[] pattern(int x, int y) {
-        return patterns.get(numbers[y % down * across + x % across]);
+        return patterns.get(number(x, y));
+    }
+
+    /** The number of that pattern. */
+    int number(int x, int y) {
+        return numbers[y % down * across + x % across];
     }
 
     private static int number(long[] pattern, List<long[]> patterns, Map<Long, List<Integer>> known) {

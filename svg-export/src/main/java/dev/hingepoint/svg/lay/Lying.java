@@ -2,6 +2,7 @@ package dev.hingepoint.svg.lay;
 
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Tolerance;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -73,11 +74,11 @@ record Lying(
 
     /** Bits of so many places, on for those where it may not begin. */
     long[] shut(int places) {
-        long[] shut = new long[places / Long.SIZE + 1];
-        java.util.Arrays.fill(shut, -1);
+        long[] shut = new long[BitRows.words(places)];
+        Arrays.fill(shut, -1);
         for (int x = 0; x < places; x++) {
             if (isGoodAcross[x % grid.across()]) {
-                Squares.clear(shut, x, x + 1);
+                BitRows.change(shut, 0, x, x + 1, BitRows.OFF);
             }
         }
         return shut;

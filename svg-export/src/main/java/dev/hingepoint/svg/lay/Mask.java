@@ -1,5 +1,7 @@
 package dev.hingepoint.svg.lay;
 
+import java.util.Arrays;
+
 /** The squares that something takes, as runs: those of row r have the numbers from {@code first[r]} up to {@code first[r + 1]}. */
 record Mask(int columns, int rows, int[] first, int[] from, int[] to, int[] order) {
     /** Rows are looked at so far apart first: what hits something mostly hits it soon. */
@@ -17,8 +19,8 @@ record Mask(int columns, int rows, int[] first, int[] from, int[] to, int[] orde
             int column = squares.nextOn(row, 0);
             while (column < squares.columns) {
                 if (runs == from.length) {
-                    from = java.util.Arrays.copyOf(from, 2 * runs);
-                    to = java.util.Arrays.copyOf(to, 2 * runs);
+                    from = Arrays.copyOf(from, 2 * runs);
+                    to = Arrays.copyOf(to, 2 * runs);
                 }
                 from[runs] = column;
                 to[runs] = Math.min(squares.columns, squares.nextOff(row, column));

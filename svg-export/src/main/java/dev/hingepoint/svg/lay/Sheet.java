@@ -6,7 +6,9 @@ import java.util.List;
 
 /** A sheet so many pages wide, and what lies on it. */
 final class Sheet {
+    /** What stands where a number of pages would: it was not asked for yet; none of the places is wanted any more. */
     private static final int NOT_ASKED = -1;
+
     private static final int TAKEN = Integer.MAX_VALUE;
 
     private final int columns;
@@ -58,14 +60,14 @@ final class Sheet {
         return best.spot;
     }
 
-    /** A place for each choice of pages that a shape may lie on and that needs no more than {@code slack} pages beyond the fewest. */
-    List<Spot> choices(List<Lying> ways, int slack) {
-        Choices choices = new Choices(slack);
+    /** A place for each choice of pages on which a shape needs the fewest pages more. */
+    List<Spot> choices(List<Lying> ways) {
+        Choices choices = new Choices();
         for (Lying lying : ways) {
             search(lying, 0, choices);
         }
         return choices.spots.stream()
-                .filter(spot -> spot.fresh() <= choices.fewest + slack)
+                .filter(spot -> spot.fresh() == choices.fewest)
                 .toList();
     }
 
@@ -74,7 +76,7 @@ final class Sheet {
         /** A place that needs more pages need not be looked at. */
         int most(int bottom);
 
-        /** Takes a place, and says whether no other on the same pages is wanted. */
+        /** Takes a place that does not need too many, and says whether no other on the same pages is wanted. */
         boolean take(Spot spot);
     }
 
@@ -88,25 +90,18 @@ final class Sheet {
 
         @Override
         public boolean take(Spot other) {
-            if (other.fresh() <= most(other.bottom())) {
-                spot = other;
-            }
+            spot = other;
             return false;
         }
     }
 
     private static final class Choices implements Wanted {
-        private final int slack;
         private final List<Spot> spots = new ArrayList<>();
-        private int fewest = TAKEN;
-
-        Choices(int slack) {
-            this.slack = slack;
-        }
+        private int fewest = TAKEN - 1;
 
         @Override
         public int most(int bottom) {
-            return spots.isEmpty() ? TAKEN - 1 : fewest + slack;
+            return fewest;
         }
 
         @Override
@@ -119,65 +114,102 @@ final class Sheet {
 
     private void search(Lying lying, int from, Wanted wanted) {
         int places = lying.places(width);
-        if (places == 0) {
-            return;
+        if (places > 0) {
+            new Search(lying, places, from, wanted).run();
         }
-        Footprint footprint = lying.footprint();
-        int across = footprint.across();
-        int down = footprint.down();
-        int numbers = footprint.patterns().size();
-        int end = board.depth() + down;
-        int[] fresh = new int[(end / down + 1) * columns * numbers];
-        Arrays.fill(fresh, NOT_ASKED);
-        long[] shut = lying.shut(places);
-        long[] closed = new long[shut.length];
-        for (int y = from; y <= end; y++) {
-            int most = wanted.most(y + lying.mask().rows());
-            if (most < 0) {
-                return;
+    }
+
+    /** Looks for places of a shape that lies one way round, row by row of squares. */
+    private final class Search {
+        private final Lying lying;
+        private final Footprint footprint;
+        private final int places;
+        private final int from;
+        private final int end;
+        private final Wanted wanted;
+        private final long[] shut;
+        private final long[] closed;
+
+        /** How many pages more each pattern needs from each page on, as far as that was asked. */
+        private final int[] fresh;
+
+        Search(Lying lying, int places, int from, Wanted wanted) {
+            this.lying = lying;
+            this.footprint = lying.footprint();
+            this.places = places;
+            this.from = from;
+            this.end = board.depth() + footprint.down();
+            this.wanted = wanted;
+            this.shut = lying.shut(places);
+            this.closed = new long[shut.length];
+            int pageRows = end / footprint.down() - from / footprint.down() + 1;
+            this.fresh = new int[pageRows * columns * footprint.patterns().size()];
+            Arrays.fill(fresh, NOT_ASKED);
+        }
+
+        void run() {
+            for (int y = from; y <= end; y++) {
+                int most = wanted.most(y + lying.mask().rows());
+                if (most < 0) {
+                    return;
+                }
+                // pages are soon counted, and most places need too many
+                if (lying.isGoodDown()[y % footprint.down()]
+                        && isAnyOpened(y, most)
+                        && board.close(lying.mask(), y, places, closed)) {
+                    takeOpen(y);
+                }
             }
-            if (!lying.isGoodDown()[y % down]) {
-                continue;
-            }
-            // pages are soon counted; most places need too many
-            Arrays.fill(closed, -1);
+        }
+
+        /** Opens the places of a row that need few enough pages, and closes all others. */
+        private boolean isAnyOpened(int y, int most) {
+            int across = footprint.across();
+            int[] runs = footprint.runs()[y % footprint.down()];
             boolean isAny = false;
-            int[] runs = footprint.runs()[y % down];
-            for (int column = 0; column < columns && column * across < places; column++) {
-                int base = (y / down * columns + column) * numbers;
+            Arrays.fill(closed, -1);
+            for (int column = 0; column < columns; column++) {
                 for (int i = 0; i < runs.length; i += 2) {
                     int left = column * across + runs[i];
-                    if (left >= places) {
-                        break;
-                    }
-                    int at = base + runs[i + 1];
-                    if (fresh[at] == NOT_ASKED) {
-                        fresh[at] = pages.fresh(footprint.patterns().get(runs[i + 1]), column, y / down);
-                    }
-                    if (fresh[at] <= most) {
-                        int stop = i + 2 < runs.length ? column * across + runs[i + 2] : (column + 1) * across;
-                        Squares.clear(closed, left, Math.min(places, stop));
+                    int right = column * across + (i + 2 < runs.length ? runs[i + 2] : across);
+                    if (left < places && fresh(runs[i + 1], column, y) <= most) {
+                        BitRows.change(closed, 0, left, Math.min(places, right), BitRows.OFF);
                         isAny = true;
                     }
                 }
             }
-            if (!isAny) {
-                continue;
-            }
             for (int i = 0; i < shut.length; i++) {
                 closed[i] |= shut[i];
             }
-            if (!board.close(lying.mask(), y, places, closed)) {
-                continue;
-            }
-            for (int x = Squares.nextClear(closed, 0); x < places; x = Squares.nextClear(closed, x + 1)) {
-                int at = (y / down * columns + x / across) * numbers
-                        + footprint.numbers()[y % down * across + x % across];
-                if (fresh[at] <= wanted.most(y + lying.mask().rows())
-                        && wanted.take(new Spot(lying, x, y, fresh[at]))) {
-                    fresh[at] = TAKEN;
+            return isAny;
+        }
+
+        private void takeOpen(int y) {
+            for (int x = open(0); x < places; x = open(x + 1)) {
+                int number = footprint.number(x, y);
+                int column = x / footprint.across();
+                int needed = fresh(number, column, y);
+                if (needed <= wanted.most(y + lying.mask().rows()) && wanted.take(new Spot(lying, x, y, needed))) {
+                    fresh[index(number, column, y)] = TAKEN;
                 }
             }
+        }
+
+        private int open(int x) {
+            return BitRows.nextOff(closed, 0, closed.length, x);
+        }
+
+        private int fresh(int number, int column, int y) {
+            int index = index(number, column, y);
+            if (fresh[index] == NOT_ASKED) {
+                fresh[index] = pages.fresh(footprint.patterns().get(number), column, y / footprint.down());
+            }
+            return fresh[index];
+        }
+
+        private int index(int number, int column, int y) {
+            int pageRow = y / footprint.down() - from / footprint.down();
+            return (pageRow * columns + column) * footprint.patterns().size() + number;
         }
     }
 }

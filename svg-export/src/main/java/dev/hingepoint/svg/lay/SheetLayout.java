@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -19,8 +18,14 @@ public final class SheetLayout {
     /** Sheets wider than this are no easier to tape together, and no emptier. */
     private static final int MOST_COLUMNS = 8;
 
+    /** The pages of a row are the bits of one word, with some to spare for those before and after it. */
+    private static final int WIDEST = 60;
+
     /** Size of a square in mm, about: a shape keeps up to one more from the next than it must. */
     private static final double SQUARE = 4;
+
+    /** For this many shapes; for more of them squares are larger, so that all of them take not much longer. */
+    private static final double SHAPES = 50;
 
     /** What is looked at at most, in rows of squares, but for one way to lay the shapes: about a tenth of a second. */
     private static final long EFFORT = 1_000_000;
@@ -43,18 +48,19 @@ public final class SheetLayout {
         this.search = new SheetSearch(ways, grid);
     }
 
-    /** @param apart how far in mm shapes keep from each other and from the sheet's edges, at least */
+    /**
+     * @param apart how far in mm shapes keep from each other and from the sheet's edges, at least
+     * @throws IllegalArgumentException for a shape wider than 60 pages
+     */
     public static Laid laid(List<Shape> shapes, Pages pages, double apart) {
         if (shapes.isEmpty()) {
             return new Laid(List.of(), 0, 0);
         }
-        if (StripLayout.narrowest(shapes, apart) <= pages.width()) {
-            Laid strip = StripLayout.laid(shapes, pages.width(), apart);
-            if (strip.height() <= pages.height()) {
-                return strip;
-            }
+        Optional<Laid> onOnePage = onOnePage(shapes, pages, apart);
+        if (onOnePage.isPresent()) {
+            return onOnePage.get();
         }
-        double square = SQUARE * Math.max(1, Math.sqrt(shapes.size() / 50.0));
+        double square = SQUARE * Math.max(1, Math.sqrt(shapes.size() / SHAPES));
         SheetLayout layout = new SheetLayout(shapes, PageGrid.of(pages, apart, square));
         SheetSearch.Found best = layout.search.improved(layout.best(), IMPROVING * EFFORT);
         Laid laid = layout.laid(best.spots());
@@ -63,8 +69,16 @@ public final class SheetLayout {
                 .orElse(laid);
     }
 
+    private static Optional<Laid> onOnePage(List<Shape> shapes, Pages pages, double apart) {
+        return Optional.of(pages.width())
+                .filter(width -> StripLayout.narrowest(shapes, apart) <= width)
+                .map(width -> StripLayout.laid(shapes, width, apart))
+                .filter(laid -> laid.height() <= pages.height());
+    }
+
     private SheetSearch.Found best() {
-        List<List<Integer>> orders = orders();
+        List<List<Integer>> orders =
+                Orders.largestFirst(ways.stream().map(way -> way.get(0).shape()).toList());
         List<Integer> columns = columns();
         SheetSearch.Found best = search.laidAtOnce(orders.get(0), columns.get(0));
         long once = search.effort();
@@ -86,14 +100,17 @@ public final class SheetLayout {
 
     /** Widths of sheets in pages that hold every shape, those first that make the sheet about square. */
     private List<Integer> columns() {
-        double area = shapes.stream()
-                .flatMap(shape -> Turned.of(shape).stream().limit(1))
-                .mapToDouble(turned -> turned.width() * turned.height())
+        double area = ways.stream()
+                .map(way -> way.get(0).shape())
+                .mapToDouble(shape -> shape.width() * shape.height())
                 .sum();
         double square = Math.sqrt(area) / grid.pages().stepAcross();
         int fewest = 1;
         while (!holdsAll(fewest)) {
             fewest++;
+        }
+        if (fewest > WIDEST) {
+            throw new IllegalArgumentException("a sheet is at most " + WIDEST + " pages wide, not " + fewest);
         }
         return IntStream.rangeClosed(fewest, Math.max(fewest, MOST_COLUMNS))
                 .boxed()
@@ -104,20 +121,6 @@ public final class SheetLayout {
     private boolean holdsAll(int columns) {
         double width = Sheet.width(grid, columns);
         return ways.stream().allMatch(way -> way.stream().anyMatch(lying -> lying.places(width) > 0));
-    }
-
-    /** The largest first, in several senses. */
-    private List<List<Integer>> orders() {
-        List<ToDoubleFunction<Turned>> sizes =
-                List.of(Turned::height, turned -> turned.height() * turned.width(), Turned::width);
-        return sizes.stream()
-                .map(size -> IntStream.range(0, ways.size())
-                        .boxed()
-                        .sorted(Comparator.comparingDouble(
-                                i -> -size.applyAsDouble(ways.get(i).get(0).shape())))
-                        .toList())
-                .distinct()
-                .toList();
     }
 
     private Laid laid(List<Spot> spots) {
@@ -138,8 +141,8 @@ public final class SheetLayout {
         List<Motion> places = new ArrayList<>();
         double left = grid.apart();
         double bottom = 0;
-        for (Shape shape : shapes) {
-            Turned turned = Turned.of(shape).get(0);
+        for (List<Lying> way : ways) {
+            Turned turned = way.get(0).shape();
             double page = Math.floor(left / pages.stepAcross()) * pages.stepAcross();
             boolean isWhole = turned.width() <= pages.width() && turned.height() <= pages.height();
             if (isWhole

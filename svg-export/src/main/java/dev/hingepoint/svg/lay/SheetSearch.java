@@ -93,7 +93,7 @@ final class SheetSearch {
         Sheet sheet = new Sheet(grid, columns);
         branch.ifPresent(before -> before.stem().forEach(part -> sheet.put(part.spot())));
         int pages = sheet.pageCount();
-        List<Spot> spots = isLast ? List.of(sheet.best(shapes.get(number), 0)) : sheet.choices(shapes.get(number), 0);
+        List<Spot> spots = isLast ? List.of(sheet.best(shapes.get(number), 0)) : sheet.choices(shapes.get(number));
         spots.forEach(spot -> longer.add(
                 new Branch(branch, number, spot, pages + spot.fresh(), Math.max(sheet.depth(), spot.bottom()))));
         effort += sheet.effort();

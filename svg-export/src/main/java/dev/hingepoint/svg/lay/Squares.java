@@ -16,8 +16,6 @@ final class Squares {
      */
     record Grid(double left, double top, double across, double down) {}
 
-    private static final int WORD = Long.SIZE;
-
     final int columns;
     final int rows;
     private final Grid grid;
@@ -28,7 +26,7 @@ final class Squares {
         this.grid = grid;
         this.columns = columns;
         this.rows = rows;
-        this.words = columns / WORD + 1;
+        this.words = BitRows.words(columns);
         this.bits = new long[rows * words];
     }
 
@@ -103,20 +101,11 @@ final class Squares {
     }
 
     private void toggle(int row, int column) {
-        bits[row * words + column / WORD] ^= 1L << column;
+        BitRows.change(bits, row * words, column, column + 1, BitRows.FLIPPED);
     }
 
-    void turnOn(int row, int from, int to) {
-        for (int column = from; column < to; ) {
-            int end = Math.min(to, (column / WORD + 1) * WORD);
-            bits[row * words + column / WORD] |= run(column, end);
-            column = end;
-        }
-    }
-
-    /** The bits of one word from a column up to another of the same word, or to its end. */
-    static long run(int from, int end) {
-        return -1L >>> WORD - (end - from) << from;
+    private void turnOn(int row, int from, int to) {
+        BitRows.change(bits, row * words, from, to, BitRows.ON);
     }
 
     /** How many squares are on, the first column taken for one with the second, and the first row with the second. */
@@ -137,52 +126,15 @@ final class Squares {
     }
 
     boolean isOn(int row, int column) {
-        return (bits[row * words + column / WORD] >>> column & 1) != 0;
+        return nextOn(row, column) == column;
     }
 
     /** The first square of a row that is on, from a column; at least {@link #columns} where there is none. */
     int nextOn(int row, int from) {
-        int base = row * words;
-        for (int word = from / WORD; word < words; word++) {
-            long rest = bits[base + word] & (word == from / WORD ? -1L << from : -1L);
-            if (rest != 0) {
-                return word * WORD + Long.numberOfTrailingZeros(rest);
-            }
-        }
-        return words * WORD;
+        return BitRows.nextOn(bits, row * words, (row + 1) * words, from);
     }
 
     int nextOff(int row, int from) {
-        int base = row * words;
-        for (int word = from / WORD; word < words; word++) {
-            long rest = ~bits[base + word] & (word == from / WORD ? -1L << from : -1L);
-            if (rest != 0) {
-                return word * WORD + Long.numberOfTrailingZeros(rest);
-            }
-        }
-        return words * WORD;
-    }
-
-    static void clear(long[] bits, int from, int to) {
-        for (int bit = from; bit < to; ) {
-            int end = Math.min(to, (bit / WORD + 1) * WORD);
-            bits[bit / WORD] &= ~run(bit, end);
-            bit = end;
-        }
-    }
-
-    static int nextClear(long[] bits, int from) {
-        int word = from / WORD;
-        if (word >= bits.length) {
-            return bits.length * WORD;
-        }
-        long rest = ~bits[word] & -1L << from;
-        while (rest == 0) {
-            if (++word == bits.length) {
-                return word * WORD;
-            }
-            rest = ~bits[word];
-        }
-        return word * WORD + Long.numberOfTrailingZeros(rest);
+        return BitRows.nextOff(bits, row * words, (row + 1) * words, from);
     }
 }

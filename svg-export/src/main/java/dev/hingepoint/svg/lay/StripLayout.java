@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /** Lays shapes on a strip of a given width, so that the strip is short: the shortest that it finds, not the shortest there is. */
 public final class StripLayout {
@@ -20,11 +18,20 @@ public final class StripLayout {
     /** What is looked at at most, in rows of squares, but for one way to lay the shapes. */
     private static final long EFFORT = 1_000_000;
 
+    /** How far up from the lowest shape room is looked for, in heights of the tallest. */
+    private static final int WINDOW = 2;
+
     /** A shape that lies one way round on the squares of the strip; its bounds begin {@code apart} from the strip's edges when its first square is at (0, 0). */
     private record Item(Turned shape, Mask mask) {}
 
     /** Where a shape lies. */
     private record Place(Item item, int x, int y) {
+        /** The row below its lowest. */
+        int end() {
+            return y + item.mask().rows();
+        }
+
+        /** How far down its shape reaches, without what it keeps from the strip's beginning. */
         double bottom(double square) {
             return y * square + item.shape().height();
         }
@@ -90,7 +97,8 @@ public final class StripLayout {
     }
 
     private Laid best() {
-        List<List<Integer>> orders = orders();
+        List<List<Integer>> orders = Orders.largestFirst(
+                shapes.stream().map(ways -> ways.get(0).shape()).toList());
         List<Integer> order = orders.get(0);
         Place[] best = laid(order);
         long once = effort;
@@ -132,20 +140,6 @@ public final class StripLayout {
         return best;
     }
 
-    /** The largest first, in several senses. */
-    private List<List<Integer>> orders() {
-        List<ToDoubleFunction<Turned>> sizes =
-                List.of(turned -> turned.height() * turned.width(), Turned::height, Turned::width);
-        return sizes.stream()
-                .map(size -> IntStream.range(0, shapes.size())
-                        .boxed()
-                        .sorted(Comparator.comparingDouble(
-                                i -> -size.applyAsDouble(shapes.get(i).get(0).shape())))
-                        .toList())
-                .distinct()
-                .toList();
-    }
-
     private double length(Place[] places) {
         return Arrays.stream(places)
                 .mapToDouble(place -> place.bottom(square))
@@ -163,12 +157,11 @@ public final class StripLayout {
                 .max()
                 .orElse(0);
         for (int number : order) {
-            int from = Math.max(0, board.depth() - 2 * tallest);
-            Place best = null;
-            for (Item item : shapes.get(number)) {
-                Place place = highest(board, item, from, best);
-                best = place == null ? best : place;
-            }
+            int from = Math.max(0, board.depth() - WINDOW * tallest);
+            Place best = shapes.get(number).stream()
+                    .map(item -> highest(board, item, from))
+                    .min(Comparator.comparingInt(Place::end))
+                    .orElseThrow();
             board.toggle(best.item().mask(), best.x(), best.y());
             places[number] = best;
         }
@@ -176,22 +169,16 @@ public final class StripLayout {
         return places;
     }
 
-    /** The highest place that reaches less far down than another; null where there is none. */
-    private Place highest(Board board, Item item, int from, Place other) {
+    private Place highest(Board board, Item item, int from) {
         int free = (int) ((width - item.shape().width() - 2 * apart + Tolerance.COINCIDENT) / square) + 1;
-        long[] closed = new long[free / Long.SIZE + 1];
-        int end = other == null
-                ? board.depth() + 1
-                : Math.min(
-                        board.depth() + 1,
-                        other.y() + other.item().mask().rows() - item.mask().rows());
-        for (int y = from; y < end; y++) {
+        long[] closed = new long[BitRows.words(free)];
+        for (int y = from; ; y++) {
             Arrays.fill(closed, -1);
-            Squares.clear(closed, 0, free);
+            BitRows.change(closed, 0, 0, free, BitRows.OFF);
+            // below all that lies there already there is room
             if (board.close(item.mask(), y, free, closed)) {
-                return new Place(item, Squares.nextClear(closed, 0), y);
+                return new Place(item, BitRows.nextOff(closed, 0, closed.length, 0), y);
             }
         }
-        return null;
     }
 }
