@@ -81,7 +81,7 @@ class HingepointTest {
         assertEquals(0, run("walk", folder.resolve("altered.yaml").toString(), "--size", "40"), out.toString());
         assertEquals(
                 0, run("print", folder.resolve("altered.yaml").toString(), "--size", "40", "--out", folder.toString()));
-        assertTrue(Files.exists(folder.resolve("pages/1.1.svg")));
+        assertTrue(Files.exists(folder.resolve("pages/0.1.svg")));
         assertTrue(Files.exists(folder.resolve("map.svg")));
         assertEquals("", err.toString());
     }
