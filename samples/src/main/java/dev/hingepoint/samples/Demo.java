@@ -37,6 +37,8 @@ public final class Demo {
                     "a4",
                     "--for",
                     "Ida, second row",
+                    "--body",
+                    module.resolve("patterns/ida.yaml").toString(),
                     "--out",
                     demo.toString());
         }
@@ -48,6 +50,6 @@ public final class Demo {
         WholeFiles.writeAll(demo, Map.of("before-after.svg", BeforeAfter.svg(fitting.before(), fitting.after())));
         out.println();
         out.println(
-                "Look at samples/target/demo: before-after.svg (what moved), map.svg and pages (what to print), altered.svg");
+                "Look at samples/target/demo: before-after.svg (what moved), pages.pdf (what to print), altered.svg");
     }
 }

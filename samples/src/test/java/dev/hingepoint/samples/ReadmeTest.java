@@ -45,13 +45,29 @@ class ReadmeTest {
 
     /** Altered, written, read again and printed, as the demo does it. */
     @Test
-    void itsPageIsTheDemos(@TempDir Path folder) throws IOException {
+    void itsPagesAreTheDemos(@TempDir Path folder) throws IOException {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         Hingepoint.run(nowhere, nowhere, "alter", "patterns/concert-order.yaml", "--out", folder.toString());
         String card = folder.resolve("altered.yaml").toString();
         String out = folder.toString();
-        Hingepoint.run(nowhere, nowhere, "print", card, "--size", "40", "--for", "Ida, second row", "--out", out);
-        assertEquals(Files.readString(folder.resolve("pages/3.1.svg")), Files.readString(Path.of("pictures/page.svg")));
+        Hingepoint.run(
+                nowhere,
+                nowhere,
+                "print",
+                card,
+                "--size",
+                "40",
+                "--for",
+                "Ida, second row",
+                "--body",
+                "patterns/ida.yaml",
+                "--out",
+                out);
+        for (String[] shown : new String[][] {{"0.1", "first-page"}, {"4.2", "page"}}) {
+            assertEquals(
+                    Files.readString(folder.resolve("pages/" + shown[0] + ".svg")),
+                    Files.readString(Path.of("pictures/" + shown[1] + ".svg")));
+        }
     }
 
     @Test
