@@ -8,6 +8,7 @@ import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
 import dev.hingepoint.svg.page.Paper;
 import dev.hingepoint.svg.page.PrintOptions;
+import dev.hingepoint.svg.page.Printed;
 import dev.hingepoint.svg.page.Printing;
 import java.nio.file.Path;
 import java.util.Map;
@@ -19,6 +20,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
 
 /** The main job on the Larkfield dress: reading, altering, printing. */
 @State(Scope.Benchmark)
@@ -29,6 +31,7 @@ public class DressBenchmark {
     private Pattern pattern;
     private Order order;
     private Draft altered;
+    private Printed printed;
 
     @Setup
     public void read() {
@@ -37,6 +40,7 @@ public class DressBenchmark {
         pattern = PatternFiles.read(card).pattern();
         order = OrderReader.read(patterns.resolve("concert-order.yaml")).order();
         altered = Fitting.of(pattern, order).after();
+        printed = Printing.print(altered, PrintOptions.of(Paper.named("a4")));
     }
 
     @Benchmark
@@ -50,7 +54,22 @@ public class DressBenchmark {
     }
 
     @Benchmark
-    public Map<String, String> printing() {
-        return Printing.contents(Printing.print(altered, PrintOptions.of(Paper.named("a4"))));
+    public Printed printing() {
+        return Printing.print(altered, PrintOptions.of(Paper.named("a4")));
+    }
+
+    @Benchmark
+    public Map<String, String> writingSvg() {
+        return Printing.contents(printed);
+    }
+
+    @Benchmark
+    public byte[] writingPdf() {
+        return Printing.pdf(printed);
+    }
+
+    @TearDown
+    public void size() {
+        System.out.print(" [A4, " + printed.all().size() + " pages: PDF of " + Printing.pdf(printed).length / 1000 + " kB] ");
     }
 }

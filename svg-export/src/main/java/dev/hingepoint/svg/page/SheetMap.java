@@ -47,7 +47,9 @@ final class SheetMap {
 
     /** The map on a sheet of its own, its heading telling which piece has which number. */
     String svg() {
-        Paper paper = Paper.named("a4");
+        PrintOptions options = printed.options();
+        boolean isSmallSheet = options.paper().kind() == Paper.Kind.SHEET && !options.areLeavesOnSheet();
+        Paper paper = isSmallSheet ? options.paper() : Paper.named("a4");
         Block heading = Block.wrapped(heading(), HEADING_CHARACTERS);
         double top = MARGIN + heading.height(HEADING) + HEADING;
         Motion place =

@@ -48,7 +48,9 @@ final class ToRead {
             done().ifPresent(sections::add);
         }
         sections.add(new Section("Pieces, to tick off", pieces()));
-        if (!cloth.isEmpty()) {
+        if (drafts.size() > 1) {
+            sections.add(Section.of("Cloth needed", List.of("Print one size alone to be told how much it needs.")));
+        } else if (!cloth.isEmpty()) {
             sections.add(Section.of("Cloth needed", cloth));
         }
         sections.add(Section.of("Seam allowance, included", allowances()));
