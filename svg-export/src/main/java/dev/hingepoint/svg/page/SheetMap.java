@@ -92,9 +92,12 @@ final class SheetMap {
         double top = room.top() + (room.height() - height * scale) / 2;
         Motion small = new Motion(scale, 0, 0, scale, left, top);
         List<Stroke> strokes = new ArrayList<>();
-        for (Printed.Placed piece : printed.pieces()) {
-            piece.rings().forEach(ring -> strokes.add(new Stroke(Style.CUTTING, ring).moved(small)));
-        }
+        List<List<List<Point>>> pieces = printed.pieces().stream()
+                .map(piece -> piece.rings().stream()
+                        .map(ring -> ring.stream().map(small::of).toList())
+                        .toList())
+                .toList();
+        pieces.forEach(rings -> rings.forEach(ring -> strokes.add(new Stroke(Style.MARK, ring))));
         for (Page page : printed.pages()) {
             strokes.add(new Stroke(Style.RULE, area(page).corners()).moved(small));
         }
@@ -110,7 +113,8 @@ final class SheetMap {
         for (int i = 0; i < printed.pieces().size(); i++) {
             Box box = printed.pieces().get(i).box();
             String number = Integer.toString(i + 1);
-            free.place(Stream.of(Math.min(NUMBER, 1.6 * size), size)
+            free.alsoWithin(pieces.get(i))
+                    .place(Stream.of(Math.min(NUMBER, 1.6 * size), size)
                             .flatMap(each -> places(box, small, number, each).stream()))
                     .ifPresent(texts::add);
         }
