@@ -197,10 +197,13 @@ public record PrintOptions(
         return printableHeight() - overlap;
     }
 
-    /** Whether what is to be read first has room on the sheet itself, beside the pieces; else it has pages of its own. */
+    /** Whether what is to be read first has room on the sheet itself, beside the pieces, each leaf whole on one page; else it has pages of its own. */
     boolean areLeavesOnSheet() {
         double sheet = usable(paper.width(), margin) * usable(paper.height(), margin);
-        return paper.kind() != Paper.Kind.PROJECTION && sheet > MANY_LEAVES * LEAF.width() * LEAF.height();
+        return paper.kind() != Paper.Kind.PROJECTION
+                && sheet > MANY_LEAVES * LEAF.width() * LEAF.height()
+                && printableWidth() >= LEAF.width()
+                && printableHeight() >= LEAF.height();
     }
 
     /** The room of a leaf that is read, in mm as it comes out of the printer. */
