@@ -7,6 +7,7 @@ import dev.hingepoint.pattern.Card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The leaves that are read before anything is cut: the squares with the map, then all there is to know, column by column, then the cloth. */
 final class FrontPages {
@@ -14,30 +15,19 @@ final class FrontPages {
     private static final double APART = 5;
 
     private final Box room;
-    private final Card card;
-    private final String title;
-    private final List<Section> sections;
-    private final List<ClothLayout> cloths;
-    private final PrintOptions options;
+    private final Box mapRoom;
+    private final List<Drawn> leaves;
 
     /** @param room of each leaf, in mm, as it comes out of the printer */
     FrontPages(
             Box room, Card card, String title, List<Section> sections, List<ClothLayout> cloths, PrintOptions options) {
         this.room = room;
-        this.card = card;
-        this.title = title;
-        this.sections = List.copyOf(sections);
-        this.cloths = List.copyOf(cloths);
-        this.options = options;
-    }
-
-    /** Leaf by leaf; without a map there are as many. */
-    List<Drawn> drawn(Optional<SheetMap> map) {
         Box gauge = new Box(room.left(), room.bottom() - StretchGauge.HEIGHT, room.right(), room.bottom());
         Optional<Drawn> stretch = StretchGauge.drawn(card, gauge);
         Box rest = new Box(room.left(), room.top(), room.right(), gauge.top() - 1);
         boolean isBeside = stretch.isPresent() && FirstLeaf.spare(rest.width(), rest.height()) >= 0;
         FirstLeaf first = new FirstLeaf(isBeside ? rest : room);
+        this.mapRoom = first.mapRoom();
         Drawn squares = first.drawn(title, ToRead.whoFor(options), options);
         Columns columns =
                 new Columns(isBeside ? squares.and(stretch.get()) : squares, first.columns(), Columns.in(room));
@@ -46,17 +36,32 @@ final class FrontPages {
             columns.add(stretch.get());
         }
         if (!cloths.isEmpty()) {
-            columns.add(cloths());
+            columns.add(cloths(cloths));
         }
-        map.filter(drawn -> !drawn.isReadableIn(first.mapRoom())).ifPresent(large -> columns.add(large.drawn(room)));
-        List<Drawn> leaves = new ArrayList<>(columns.leaves());
-        map.filter(drawn -> drawn.isReadableIn(first.mapRoom()))
-                .ifPresent(small -> leaves.set(0, leaves.get(0).and(small.drawn(first.mapRoom()))));
+        this.leaves = columns.leaves();
+    }
+
+    /** Leaf by leaf, without the map. */
+    List<Drawn> leaves() {
         return leaves;
     }
 
+    /** The same with the map in the larger square, or on a leaf of its own where it could not be read there. */
+    List<Drawn> with(SheetMap map) {
+        return map.isReadableIn(mapRoom)
+                ? withSmall(map)
+                : Stream.concat(leaves.stream(), Stream.of(map.drawn(room))).toList();
+    }
+
+    /** As many leaves, the first with the map in the larger square, however small it is there. */
+    List<Drawn> withSmall(SheetMap map) {
+        List<Drawn> all = new ArrayList<>(leaves);
+        all.set(0, leaves.get(0).and(map.drawn(mapRoom)));
+        return all;
+    }
+
     /** One picture beside the other, and in rows where there are many. */
-    private Drawn cloths() {
+    private Drawn cloths(List<ClothLayout> cloths) {
         int columns = Math.min(2, cloths.size());
         int rows = (cloths.size() + columns - 1) / columns;
         double width = room.width() / columns;

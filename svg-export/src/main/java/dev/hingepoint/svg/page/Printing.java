@@ -12,7 +12,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Prints the pieces of one size, or of several in one another: draws them, lays them on a sheet of few pages, and cuts the sheet into them. */
@@ -82,8 +81,7 @@ public final class Printing {
         List<Drawn> drawings = new ArrayList<>();
         List<Lays.Way> ways = new ArrayList<>();
         if (options.areLeavesOnSheet()) {
-            int leaves = front.drawn(Optional.empty()).size();
-            for (int i = 0; i < leaves; i++) {
+            for (int i = 0; i < front.leaves().size(); i++) {
                 drawings.add(
                         new Drawn(List.of(new Stroke(Style.RULE, options.leaf().corners())), List.of()));
                 ways.add(Lays.Way.ONE_WAY);
@@ -119,9 +117,7 @@ public final class Printing {
 
         /** How many sheets of paper it takes, with those to read. */
         int pages() {
-            int toRead = options.areLeavesOnSheet()
-                    ? 0
-                    : front.drawn(Optional.empty()).size();
+            int toRead = options.areLeavesOnSheet() ? 0 : front.leaves().size();
             return Tiling.count(layout.sheet(), options) + toRead;
         }
 
@@ -131,13 +127,15 @@ public final class Printing {
                 return printed(lettered, Projection.of(lettered.sheet(), title, options));
             }
             Printed alone = printed(lettered, lettered.sheet());
-            List<Drawn> toRead = front.drawn(Optional.of(new SheetMap(alone)));
+            SheetMap map = new SheetMap(alone);
             if (options.areLeavesOnSheet()) {
-                List<Drawn> whole = new ArrayList<>(toRead);
+                // where they lie is settled
+                List<Drawn> whole = new ArrayList<>(front.withSmall(map));
                 whole.addAll(
                         lettered.drawings().subList(leaves, lettered.drawings().size()));
                 return printed(lettered, lettered.with(whole).sheet());
             }
+            List<Drawn> toRead = front.with(map);
             Motion toPaper = options.toPaper(0, 0);
             return alone.with(IntStream.range(0, toRead.size())
                     .mapToObj(i -> new Page(

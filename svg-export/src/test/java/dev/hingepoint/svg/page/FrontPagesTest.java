@@ -9,9 +9,11 @@ import dev.hingepoint.alter.Order;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.fit.Body;
 import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.Drawings;
 import dev.hingepoint.svg.file.PatternFiles;
@@ -21,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -166,6 +169,21 @@ class FrontPagesTest {
                 printed.toMeasure().orElseThrow().drawn().strokes().stream()
                         .filter(stroke -> stroke.style() == Style.SQUARE)
                         .count());
+    }
+
+    /** Derived: on a strip so long and narrow, the names of the pages are too small for the map in the square; what lies on the sheet has its places by then. */
+    @Test
+    void aLongRollHoldsItsMapAllTheSame() {
+        List<Piece> drawn = draft().pieces();
+        List<Piece> many = IntStream.range(0, 12)
+                .mapToObj(i ->
+                        drawn.get(i % 2).named("piece " + i, drawn.get(i % 2).cuttings()))
+                .toList();
+        Draft draft = new Pattern(Card.of("Many", "", List.of()), many).in("40");
+        Printed printed = Printing.print(draft, PrintOptions.of(Paper.named("roll 230 mm")));
+        assertTrue(printed.sheet().bounds().height() > 3500, "too short to tell");
+        assertTrue(printed.leaves().isEmpty());
+        assertEquals(12, printed.pieces().size());
     }
 
     @Test
