@@ -4,10 +4,6 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.curve.Tolerance;
-import dev.hingepoint.pattern.Length;
-import dev.hingepoint.pattern.Unit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What a printer makes of the 100 mm square. Pages are scaled by the inverse before they are printed, each direction by its own, so that they come out true.
@@ -24,9 +20,6 @@ public record Calibration(double across, double down) {
 
     /** A square that is off by more, as a part of its side, was not printed at 100 %. */
     private static final double MOST = 0.05;
-
-    private static final Pattern WRITTEN =
-            Pattern.compile("(?i)([0-9. /]+?)([a-z\"]*)\\s*[x\u00d7]\\s*([0-9. /]+?)([a-z\"]*)");
 
     /** @throws Refusal for a square that is more than 5 % off, with the likely cause */
     public Calibration {
@@ -49,17 +42,11 @@ public record Calibration(double across, double down) {
      * @throws Refusal for anything else
      */
     public static Calibration parse(String text) {
-        Matcher sides = WRITTEN.matcher(text.strip());
-        if (!sides.matches()) {
-            throw new Refusal(new Reason.Unreadable(
-                    "'" + text + "' is no measured square; write its width and its height, for example 98.5x99.0mm",
-                    Where.UNKNOWN));
-        }
-        Unit unit = sides.group(4).isEmpty() ? Unit.MILLIMETRE : Unit.parse(sides.group(4));
-        Unit first = sides.group(2).isEmpty() ? unit : Unit.parse(sides.group(2));
-        return new Calibration(
-                Length.parse(sides.group(1), first).mm(),
-                Length.parse(sides.group(3), unit).mm());
+        return Sides.parse(text)
+                .map(sides -> new Calibration(sides.width().mm(), sides.height().mm()))
+                .orElseThrow(() -> new Refusal(new Reason.Unreadable(
+                        "'" + text + "' is no measured square; write its width and its height, for example 98.5x99.0mm",
+                        Where.UNKNOWN)));
     }
 
     /** The mm on paper that the printer makes of one mm of the page. */

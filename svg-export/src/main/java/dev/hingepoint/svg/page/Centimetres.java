@@ -1,7 +1,6 @@
 package dev.hingepoint.svg.page;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import dev.hingepoint.svg.file.Numbers;
 
 /** Lengths as cloth is measured. */
 final class Centimetres {
@@ -9,7 +8,6 @@ final class Centimetres {
 
     /** "140 cm", "91.4 cm": at most one decimal. */
     static String of(double mm) {
-        BigDecimal rounded = BigDecimal.valueOf(mm / 10).setScale(1, RoundingMode.HALF_EVEN);
-        return rounded.stripTrailingZeros().toPlainString() + " cm";
+        return Numbers.of(mm / 10, 1) + " cm";
     }
 }

@@ -3,6 +3,7 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +20,7 @@ final class FirstLeaf {
     private static final double SIDE_BY_SIDE_WIDTH = 212;
 
     private static final double SIDE_BY_SIDE_HEIGHT = 165;
-    private static final double INCHES_4 = 101.6;
+    private static final double INCHES_4 = 4 * Unit.INCH.inMillimetres();
     private static final double LEFT = 1;
     private static final double TOP = 29;
     private static final double GAP = 4;

@@ -5,6 +5,7 @@ import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.file.Numbers;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -27,7 +28,7 @@ public record Paper(String name, double width, double height, Kind kind) {
         PROJECTION
     }
 
-    private static final double INCH = 25.4;
+    private static final double INCH = Unit.INCH.inMillimetres();
 
     /** No page of a PDF is larger than 200 in (ISO 32000-1, annex C: 14 400 units of 1/72 in). */
     private static final double LONGEST = 5000;
@@ -43,8 +44,6 @@ public record Paper(String name, double width, double height, Kind kind) {
             sheet("Legal", 8.5 * INCH, 14 * INCH),
             sheet("Tabloid", 11 * INCH, 17 * INCH),
             new Paper("projector", LONGEST, LONGEST, Kind.PROJECTION));
-    private static final Pattern SIDES =
-            Pattern.compile("(?i)([0-9. /]+?)([a-z\"]*)\\s*[x\u00d7]\\s*([0-9. /]+?)([a-z\"]*)");
     private static final Pattern ROLL = Pattern.compile("(?i)roll\\s+(.+)");
 
     private static Paper sheet(String name, double width, double height) {
@@ -69,24 +68,18 @@ public record Paper(String name, double width, double height, Kind kind) {
             double width = side(name, Length.parse(roll.group(1), Unit.MILLIMETRE));
             return new Paper("roll " + Reason.millimetres(width), width, LONGEST, Kind.ROLL);
         }
-        Matcher sides = SIDES.matcher(wanted);
-        if (sides.matches()) {
-            Unit unit = sides.group(4).isEmpty() ? Unit.MILLIMETRE : Unit.parse(sides.group(4));
-            Unit first = sides.group(2).isEmpty() ? unit : Unit.parse(sides.group(2));
-            double width = side(name, Length.parse(sides.group(1), first));
-            double height = side(name, Length.parse(sides.group(3), unit));
-            return sheet(number(width) + " \u00d7 " + Reason.millimetres(height), width, height);
-        }
-        throw new Refusal(new Reason.Unreadable(
-                "there is no paper '" + name + "'; there are "
-                        + String.join(", ", KNOWN.stream().map(Paper::name).toList())
-                        + ", any width x height such as 320x450, and a roll, such as roll 914 mm",
-                Where.UNKNOWN));
+        return Sides.parse(wanted)
+                .map(sides -> sheet(side(name, sides.width()), side(name, sides.height())))
+                .orElseThrow(() -> new Refusal(new Reason.Unreadable(
+                        "there is no paper '" + name + "'; there are "
+                                + String.join(
+                                        ", ", KNOWN.stream().map(Paper::name).toList())
+                                + ", any width x height such as 320x450, and a roll, such as roll 914 mm",
+                        Where.UNKNOWN)));
     }
 
-    private static String number(double mm) {
-        String written = Reason.millimetres(mm);
-        return written.substring(0, written.length() - " mm".length());
+    private static Paper sheet(double width, double height) {
+        return sheet(Numbers.of(width, 2) + " \u00d7 " + Reason.millimetres(height), width, height);
     }
 
     private static double side(String name, Length length) {
@@ -107,9 +100,5 @@ public record Paper(String name, double width, double height, Kind kind) {
     /** The same paper, cut off to what is used of it. */
     Paper cutTo(double usedWidth, double usedHeight) {
         return new Paper(name, usedWidth, usedHeight, kind);
-    }
-
-    boolean isLying() {
-        return kind == Kind.SHEET && width > height;
     }
 }

@@ -21,7 +21,7 @@ final class Projection {
 
     static Drawn of(Drawn sheet, String title, PrintOptions options) {
         boolean isInches = options.unit() == Unit.INCH;
-        double step = isInches ? 25.4 : 10;
+        double step = (isInches ? Unit.INCH : Unit.CENTIMETRE).inMillimetres();
         // squares that are drawn wider stand as far apart as a person measures: 100 mm, or 4 in
         int wide = isInches ? 4 : 10;
         double top = Math.ceil(BAND / step) * step;
