@@ -126,7 +126,7 @@ final class Squares {
     }
 
     boolean isOn(int row, int column) {
-        return nextOn(row, column) == column;
+        return (bits[row * words + column / Long.SIZE] >>> column & 1) != 0;
     }
 
     /** The first square of a row that is on, from a column; at least {@link #columns} where there is none. */

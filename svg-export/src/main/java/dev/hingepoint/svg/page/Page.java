@@ -1,10 +1,11 @@
 package dev.hingepoint.svg.page;
 
 import dev.hingepoint.curve.Box;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One page to print: everything on it in mm from the paper's upper left corner, lines cut off at the printable area. This is the one page model that every writer writes from.
@@ -28,22 +29,15 @@ public record Page(int row, int column, Paper paper, double margin, double weigh
 
     /** All that is on it, layer by layer, the lowest first. */
     public Map<Layer, Drawn> layers() {
+        Map<Layer, List<Stroke>> strokes = Stream.of(drawn, frame)
+                .flatMap(part -> part.strokes().stream())
+                .collect(Collectors.groupingBy(stroke -> stroke.style().layer()));
+        Map<Layer, List<Text>> texts = Map.of(Layer.LABELS, drawn.texts(), Layer.PAGE, frame.texts());
         Map<Layer, Drawn> layers = new EnumMap<>(Layer.class);
         for (Layer layer : Layer.values()) {
-            List<Stroke> strokes = new ArrayList<>();
-            List<Text> texts = new ArrayList<>();
-            for (Drawn part : List.of(drawn, frame)) {
-                part.strokes().stream()
-                        .filter(stroke -> stroke.style().layer() == layer)
-                        .forEach(strokes::add);
-            }
-            if (layer == Layer.LABELS) {
-                texts.addAll(drawn.texts());
-            } else if (layer == Layer.PAGE) {
-                texts.addAll(frame.texts());
-            }
-            if (!strokes.isEmpty() || !texts.isEmpty()) {
-                layers.put(layer, new Drawn(strokes, texts));
+            Drawn on = new Drawn(strokes.getOrDefault(layer, List.of()), texts.getOrDefault(layer, List.of()));
+            if (!on.equals(Drawn.NOTHING)) {
+                layers.put(layer, on);
             }
         }
         return layers;

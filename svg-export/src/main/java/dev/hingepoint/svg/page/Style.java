@@ -42,12 +42,14 @@ public enum Style {
 
     private final Layer layer;
     private final double width;
-    private final String dashes;
+    private final List<Double> dashes;
 
     Style(Layer layer, double width, String dashes) {
         this.layer = layer;
         this.width = width;
-        this.dashes = dashes;
+        this.dashes = dashes.isEmpty()
+                ? List.of()
+                : Stream.of(dashes.split(" ")).map(Double::valueOf).toList();
     }
 
     /** The cutting lines of sizes that lie in one another, each told from the others: as many as there are. */
@@ -66,13 +68,11 @@ public enum Style {
 
     /** Lengths of dashes and gaps in mm, in turn; none for an unbroken line. */
     public List<Double> dashes() {
-        return dashes.isEmpty()
-                ? List.of()
-                : Stream.of(dashes.split(" ")).map(Double::valueOf).toList();
+        return dashes;
     }
 
     /** After how many mm the dashes begin anew; 0 for an unbroken line. */
     double dashLength() {
-        return dashes().stream().mapToDouble(length -> length).sum();
+        return dashes.stream().mapToDouble(length -> length).sum();
     }
 }

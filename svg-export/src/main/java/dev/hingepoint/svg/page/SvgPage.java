@@ -18,7 +18,7 @@ public final class SvgPage {
     /** One drawing on a sheet of its own. */
     static String write(double width, double height, Drawn drawn, String title) {
         Paper sheet = new Paper("", width, height, Paper.Kind.SHEET);
-        Page page = new Page(1, 1, sheet, 0, 1, drawn, new Drawn(List.of(), List.of()));
+        Page page = new Page(1, 1, sheet, 0, 1, drawn, Drawn.NOTHING);
         return write(page, page.printable(), title);
     }
 
