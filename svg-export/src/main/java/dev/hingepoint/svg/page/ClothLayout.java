@@ -3,6 +3,7 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Cutting;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Piece;
@@ -137,11 +138,11 @@ public final class ClothLayout {
     /** The drawing on a sheet of its own, as SVG. */
     public String svg(double sheetWidth, double sheetHeight, double margin) {
         Drawn picture = picture(sheetWidth - 2 * margin, sheetHeight - 2 * margin)
-                .moved(new Motion(1, 0, 0, 1, margin, margin));
+                .moved(Motion.shift(new Vector(margin, margin)));
         return SvgPage.write(sheetWidth, sheetHeight, picture, title() + ": " + sentence());
     }
 
     String title() {
-        return draft.pattern().card().name() + ", size " + draft.size();
+        return ToRead.title(List.of(draft));
     }
 }

@@ -40,13 +40,9 @@ final class Label {
         if (options.scale() != Scale.FULL) {
             lines.add(SmallScale.warning(options.scale()));
         }
-        String who = options.whoFor().isBlank() ? "" : "for " + options.whoFor();
-        String when = options.date().isBlank() ? "" : options.date();
-        String both = String.join(
-                ", ",
-                List.of(who, when).stream().filter(text -> !text.isEmpty()).toList());
-        if (!both.isEmpty()) {
-            lines.add(both);
+        String whoFor = ToRead.whoFor(options);
+        if (!whoFor.isEmpty()) {
+            lines.add(whoFor);
         }
         lines.add(
                 sizes.size() == 1

@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.page;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.check.Measurements;
 import dev.hingepoint.fit.Body;
 import dev.hingepoint.fit.Ease;
@@ -160,7 +159,7 @@ final class ToRead {
         return cautions;
     }
 
-    /** "12 mm each half front" is told on the piece; here only what the whole is called. */
+    /** "Concert dress, size 40": what is printed, in which sizes. */
     static String title(List<Draft> drafts) {
         String sizes = String.join(", ", drafts.stream().map(Draft::size).toList());
         return drafts.get(0).pattern().card().name() + (drafts.size() == 1 ? ", size " : ", sizes ") + sizes;
@@ -176,10 +175,5 @@ final class ToRead {
             parts.add(options.date());
         }
         return String.join(", ", parts);
-    }
-
-    /** "0.79 m2", for a person. */
-    static String squareMetres(double squareMillimetres) {
-        return Reason.millimetres(squareMillimetres / 1e6).replace(" mm", " m\u00b2");
     }
 }
