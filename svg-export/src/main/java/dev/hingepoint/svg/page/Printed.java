@@ -29,9 +29,10 @@ public record Printed(
     /**
      * Where a piece lies on the sheet.
      *
-     * @param rings the lines that it is cut along
+     * @param number of the piece among all, from 1, as its label has it: both of a pair have one
+     * @param rings the lines that it is cut along, in mm from the sheet's upper left corner
      */
-    public record Placed(String piece, List<List<Point>> rings) {
+    public record Placed(String piece, int number, List<List<Point>> rings) {
         public Placed {
             rings = rings.stream().map(List::copyOf).toList();
         }

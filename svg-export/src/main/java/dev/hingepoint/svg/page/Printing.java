@@ -172,6 +172,7 @@ public final class Printing {
                         Motion motion = lettered.place(leaves + i);
                         return new Printed.Placed(
                                 pieces.get(i).name(),
+                                pieces.get(i).number(),
                                 pieces.get(i).cutting().stream()
                                         .map(ring ->
                                                 ring.stream().map(motion::of).toList())

@@ -61,8 +61,8 @@ final class SheetMap {
     }
 
     private List<String> heading() {
-        List<String> pieces = IntStream.range(0, printed.pieces().size())
-                .mapToObj(i -> (i + 1) + " " + printed.pieces().get(i).piece())
+        List<String> pieces = printed.pieces().stream()
+                .map(piece -> piece.number() + " " + piece.piece())
                 .toList();
         return List.of(
                 printed.pages().size() + " pages of "
@@ -110,9 +110,9 @@ final class SheetMap {
             texts.add(free.place(places.stream()).orElse(places.get(0)));
         }
         // a number that has no room stands on the piece itself all the same
-        for (int i = 0; i < printed.pieces().size(); i++) {
+        for (int i = 0; i < pieces.size(); i++) {
             Box box = printed.pieces().get(i).box();
-            String number = Integer.toString(i + 1);
+            String number = Integer.toString(printed.pieces().get(i).number());
             free.alsoWithin(pieces.get(i))
                     .place(Stream.of(Math.min(NUMBER, 1.6 * size), size)
                             .flatMap(each -> places(box, small, number, each).stream()))
