@@ -9,9 +9,10 @@ import dev.hingepoint.svg.lay.Pages;
 import dev.hingepoint.svg.lay.Shape;
 import dev.hingepoint.svg.lay.SheetLayout;
 import dev.hingepoint.svg.lay.StripLayout;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Where drawings lie on the sheet.
@@ -74,18 +75,21 @@ record Layout(List<Drawn> drawings, List<Motion> places, PrintOptions options) {
         return drawings.get(number).moved(places.get(number));
     }
 
-    /** The strips across one of the drawings where pages will be joined, as it lies before it moves. */
+    /** The strips across one of the drawings where pages will be joined, as it lies before it moves; none where it lies whole on one page. */
     List<Box> jointsOn(int number) {
         Box box = laid(number).bounds();
         Motion back = places.get(number).inverse();
-        List<Box> joints = new ArrayList<>();
-        for (double left = options.stepAcross(); left < box.right(); left += options.stepAcross()) {
-            joints.add(moved(new Box(left, box.top(), left + options.overlap(), box.bottom()), back));
-        }
-        for (double top = options.stepDown(); top < box.bottom(); top += options.stepDown()) {
-            joints.add(moved(new Box(box.left(), top, box.right(), top + options.overlap()), back));
-        }
-        return joints;
+        Stream<Box> across = joints(box.left(), box.right(), options.stepAcross())
+                .mapToObj(left -> new Box(left, box.top(), left + options.overlap(), box.bottom()));
+        Stream<Box> down = joints(box.top(), box.bottom(), options.stepDown())
+                .mapToObj(top -> new Box(box.left(), top, box.right(), top + options.overlap()));
+        return Stream.concat(across, down).map(joint -> moved(joint, back)).toList();
+    }
+
+    /** Where the strips begin that lie between two ends, or reach in from before the first. */
+    private DoubleStream joints(double from, double to, double step) {
+        int first = Math.max(1, (int) Math.ceil((from - options.overlap()) / step));
+        return IntStream.iterate(first, i -> i * step < to, i -> i + 1).mapToDouble(i -> i * step);
     }
 
     /** A box after a turn by whole quarters. */

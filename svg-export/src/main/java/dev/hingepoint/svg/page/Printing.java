@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.page;
 
 import dev.hingepoint.Refusal;
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.JtsBridge;
@@ -19,7 +20,10 @@ public final class Printing {
     private final List<Draft> drafts;
     private final String title;
     private final List<PieceDrawing> pieces;
-    private final List<Drawn> firstDrawn;
+
+    /** As they are drawn while it is not known where pages will be joined. */
+    private final List<PieceDrawing.Result> drawn;
+
     private final List<ClothLayout> cloths;
     private final List<String> notes = new ArrayList<>();
 
@@ -27,8 +31,7 @@ public final class Printing {
         this.drafts = drafts;
         this.title = ToRead.title(drafts);
         this.pieces = PieceDrawing.of(drafts, options);
-        this.firstDrawn =
-                pieces.stream().map(piece -> piece.drawn(List.of()).drawn()).toList();
+        this.drawn = pieces.stream().map(piece -> piece.drawn(List.of())).toList();
         this.cloths = drafts.size() == 1 ? cloths(drafts.get(0), options.cloths()) : List.of();
     }
 
@@ -88,7 +91,7 @@ public final class Printing {
             }
         }
         int before = drawings.size();
-        drawings.addAll(firstDrawn);
+        drawn.forEach(piece -> drawings.add(piece.drawn()));
         pieces.forEach(piece -> ways.add(piece.way()));
         return new OnPaper(options, front, Layout.of(drawings, ways, options), before);
     }
@@ -149,21 +152,27 @@ public final class Printing {
                     .toList());
         }
 
-        /** Now that it is known where the pages are joined, the words are set anew, off the joints. */
+        /** Now that it is known where the pages are joined, the words are set anew, off the joints; those of a piece that lies whole on one page stay. */
         private Layout lettered() {
             List<Drawn> drawings = new ArrayList<>(layout.drawings().subList(0, leaves));
             for (int i = 0; i < pieces.size(); i++) {
-                PieceDrawing piece = pieces.get(i);
-                PieceDrawing.Result again = piece.drawn(layout.jointsOn(leaves + i));
-                PieceDrawing.Result best =
-                        layout.hasRoomFor(leaves + i, again.drawn()) ? again : piece.drawn(List.of());
+                PieceDrawing.Result best = lettered(i);
                 drawings.add(best.drawn());
                 if (!best.isNamed() && options.paper().kind() != Paper.Kind.PROJECTION) {
-                    notes.add("there is no room for its name on the " + piece.name()
-                            + "; it stands beside it: write it on before you cut the paper");
+                    notes.add("there is no room for its name on the "
+                            + pieces.get(i).name() + "; it stands beside it: write it on before you cut the paper");
                 }
             }
             return layout.with(drawings);
+        }
+
+        private PieceDrawing.Result lettered(int i) {
+            List<Box> joints = layout.jointsOn(leaves + i);
+            if (joints.isEmpty()) {
+                return drawn.get(i);
+            }
+            PieceDrawing.Result again = pieces.get(i).drawn(joints);
+            return layout.hasRoomFor(leaves + i, again.drawn()) ? again : drawn.get(i);
         }
 
         private Printed printed(Layout lettered, Drawn sheet) {
