@@ -46,7 +46,7 @@ record Divided(Draft before, Piece whole, Piece one, Piece other, String seam) {
                 now = now.withFinish(moved.get(), finish.getValue());
             }
         }
-        return now;
+        return now.withLabelsOf(whole.name(), other.name(), edge -> !one.hasEdge(edge) && other.hasEdge(edge));
     }
 
     /** The same edge on the new piece, where that has it. */

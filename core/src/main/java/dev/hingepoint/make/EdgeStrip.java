@@ -112,7 +112,7 @@ record EdgeStrip(
     private String caption() {
         double edge = run.halves() * run.sewnLength();
         return "Cut a strip for the " + run.edge() + ": " + told(edge) + " round, times "
-                + told(ratio).replace(" mm", "") + " is " + told(run.halves() * length())
+                + Math.rint(ratio * 1000) / 1000 + " is " + told(run.halves() * length())
                 + "; notch strip and edge at every quarter";
     }
 
@@ -152,7 +152,7 @@ record EdgeStrip(
         Point middle = new Point(length() / 8, -high / 2);
         Vector half = (isBias ? new Vector(1, -1).unit() : new Vector(0, 1)).times(0.35 * high);
         Line line = new Line(middle.minus(half), middle.plus(half));
-        return isBias ? new DrawnLine("grain", Path.of(line)) : new Grain(line);
+        return isBias ? new DrawnLine(Grain.SLANTING, Path.of(line)) : new Grain(line);
     }
 
     /** The quarters of the way round that no seam, fold or end stands at, with their share of the run. */
@@ -217,7 +217,7 @@ record EdgeStrip(
     private List<Law> laws() {
         List<Law> laws = new ArrayList<>();
         laws.add(new Law(
-                "makes the strip " + told(ratio).replace(" mm", "") + " of the " + run.edge(),
+                "makes the strip " + Math.rint(ratio * 1000) / 1000 + " of the " + run.edge(),
                 Where.inPiece(name()).edge(JOINED),
                 (before, after) ->
                         ratio * edges().stream().mapToDouble(before::sewnLength).sum(),

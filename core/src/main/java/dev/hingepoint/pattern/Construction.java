@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -60,6 +62,19 @@ public record Construction(
         all.add(edge + ": " + words);
         changed.put(piece, List.copyOf(all));
         return new Construction(seams, allowances, openings, finishes, changed);
+    }
+
+    /** The same where what a piece's label says of an edge stands on another piece that has the edge now. */
+    public Construction withLabelsOf(String piece, String other, Predicate<String> isMoved) {
+        Map<Boolean, List<String>> lines = labels.getOrDefault(piece, List.of()).stream()
+                .collect(Collectors.partitioningBy(
+                        line -> line.contains(": ") && isMoved.test(line.substring(0, line.indexOf(": ")))));
+        if (lines.get(true).isEmpty()) {
+            return this;
+        }
+        Map<String, List<String>> changed = new LinkedHashMap<>(labels);
+        changed.put(piece, List.copyOf(lines.get(false)));
+        return new Construction(seams, allowances, openings, finishes, changed).withLabel(other, lines.get(true));
     }
 
     /** The same with more lines on a piece's label; a line that stands there already is not written twice. */

@@ -6,12 +6,16 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** The grainline: one straight line, never bent. */
 public record Grain(Line line) implements Mark {
     /** What common practice takes for the grain where none is drawn. */
     private static final Grain UPRIGHT = new Grain(new Line(new Point(0, 0), new Point(0, 1)));
+
+    /** What the grain of a piece is called that lies slantwise on the cloth: a line like any other, since the piece is drawn and printed along its edge. */
+    public static final String SLANTING = "grain";
 
     /** Edges and levels by how far down the body they lie. */
     private static final Map<String, Integer> EDGES = Map.of("neckline", 0, "shoulder", 0, "cap", 0, "waist", 2);
@@ -49,6 +53,12 @@ public record Grain(Line line) implements Mark {
         }
         boolean isDrawnUp = along.y() < 0 || along.y() == 0 && along.x() < 0;
         return isDrawnUp ? drawn.reversed() : drawn;
+    }
+
+    /** The line of the cloth's grain on a piece that lies slantwise on it; empty for one that lies along it. */
+    public static Optional<Line> slanting(Piece piece) {
+        return piece.find(DrawnLine.class, SLANTING)
+                .map(line -> new Line(line.path().start(), line.path().end()));
     }
 
     private static Point middle(Path path) {

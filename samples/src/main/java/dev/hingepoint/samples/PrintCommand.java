@@ -181,6 +181,20 @@ final class PrintCommand implements Callable<Integer> {
         return body == null ? options : options.forBody(BodyReader.read(body).body());
     }
 
+    /** The pattern as it was drawn, under the same name and in the sizes that are printed. */
+    private Pattern original(Pattern printed) {
+        Pattern drawn = PatternFiles.read(original).pattern();
+        String name = printed.card().name();
+        if (!drawn.card().name().equals(name)) {
+            throw new Refusal(new Reason.Missing(
+                    "it is the " + drawn.card().name() + ", and what is printed is the " + name
+                            + "; name the card that was altered",
+                    Where.inFile(original.getFileName().toString())));
+        }
+        sizes(printed).forEach(one -> Pieces.named(original, () -> drawn.in(one)));
+        return drawn;
+    }
+
     /** "150cm" is the main cloth's width, "lining=90cm" that of another. */
     private ClothWidths cloths() {
         ClothWidths widths = nap ? ClothWidths.USUAL.with(ClothWidths.Nap.ONE_WAY) : ClothWidths.USUAL;

@@ -6,6 +6,7 @@ import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Cutting;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.svg.lay.Laid;
 import dev.hingepoint.svg.lay.Shape;
@@ -113,11 +114,11 @@ public final class ClothLayout {
         return 100 * (1 - area / (needed() * width));
     }
 
-    /** "main cloth, 140 cm wide: 185 cm (27 % left over)". */
+    /** "main cloth, 140 cm wide: 185 cm (27 % waste)". */
     public String sentence() {
         String name = cloth.equals(ClothWidths.MAIN) ? "main cloth" : cloth;
         return name + ", " + Centimetres.of(width) + " wide: " + Centimetres.of(needed()) + " ("
-                + (int) Math.rint(waste()) + " % left over)";
+                + (int) Math.rint(waste()) + " % waste)";
     }
 
     /** Where the pieces lie. */
@@ -128,6 +129,16 @@ public final class ClothLayout {
     /** The names of the pieces that are cut from this cloth, each once. */
     List<String> names() {
         return pieces.stream().map(piece -> piece.piece().name()).distinct().toList();
+    }
+
+    /** The number of a piece among all of its size, as its label has it. */
+    int number(String name) {
+        return draft.pieces().stream().map(Piece::name).toList().indexOf(name) + 1;
+    }
+
+    /** Whether every piece lies the same way up, as a cloth with a nap asks for. */
+    boolean isOneWay() {
+        return pieces.stream().allMatch(piece -> piece.way() == Lays.Way.ONE_WAY);
     }
 
     /** A drawing of the cloth with the pieces on it, from (0, 0), within a width and height in mm. */

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -76,14 +75,14 @@ final class ClothPicture {
 
     /** Sets the heading and what the numbers on the pieces mean, and says how far down that reaches. */
     private double heading(double width) {
-        List<String> names = cloth.names();
-        List<String> numbered = IntStream.range(0, names.size())
-                .mapToObj(i -> (i + 1) + " " + names.get(i))
+        List<String> numbered = cloth.names().stream()
+                .map(name -> cloth.number(name) + " " + name)
                 .toList();
         double y = write(cloth.sentence(), HEADING, width, 0);
         y = write(
-                cloth.title()
-                        + ": one open layer, right side up, the grain along the cloth. Solid: selvedges. Not to scale.",
+                cloth.title() + ": one open layer, right side up, the grain along the cloth"
+                        + (cloth.isOneWay() ? ", all pieces the same way up" : "")
+                        + ". Solid: selvedges. Not to scale.",
                 TYPE,
                 width,
                 y);
@@ -162,7 +161,7 @@ final class ClothPicture {
 
     /** The piece's number and name in it, else its number, else that beside it with a leader line. */
     private void name(ClothPiece piece) {
-        String number = Integer.toString(cloth.names().indexOf(piece.piece().name()) + 1);
+        String number = Integer.toString(cloth.number(piece.piece().name()));
         FreeSpace inside = free.alsoWithin(piece.rings());
         Box box = piece.bounds();
         List<Point> places = places(box, box.width() / PLACES, box.height() / PLACES);

@@ -40,12 +40,14 @@ record ClothPiece(Piece piece, List<List<Point>> rings, Optional<Line> grain, La
         Lays.Way way = nap == ClothWidths.Nap.ONE_WAY
                 ? Lays.Way.ONE_WAY
                 : draft.pattern().card().lays().of(piece);
-        Motion upright =
-                Motion.turn(piece.outline().bounds().centre(), piece.grain().down(), DOWN);
+        Optional<Line> slanting = Grain.slanting(piece);
+        Vector along = slanting.map(line -> line.tangent(0))
+                .orElseGet(() -> piece.grain().down());
+        Motion upright = Motion.turn(piece.outline().bounds().centre(), along, DOWN);
         ClothPiece one = new ClothPiece(
                         piece,
                         unfolding.rings(CuttingLine.of(draft, piece).outline()),
-                        piece.marks(Grain.class).findFirst().map(Grain::line),
+                        slanting.or(() -> piece.marks(Grain.class).findFirst().map(Grain::line)),
                         way)
                 .moved(upright);
         List<ClothPiece> cut = new ArrayList<>();

@@ -13,12 +13,12 @@ final class Columns {
     private static final double GUTTER = 6;
 
     /** The narrowest column that is worth setting words in, and the widest that is easily read, in mm. */
-    private static final double NARROWEST = 46;
+    private static final double NARROWEST = 60;
 
     private static final double WIDEST = 112;
 
     /** A section of less height in mm is not parted. */
-    private static final double MOST_KEPT = 28;
+    private static final double MOST_KEPT = 50;
 
     private final List<Box> more;
     private final double width;

@@ -2,6 +2,7 @@ package dev.hingepoint.svg.page;
 
 import dev.hingepoint.pattern.Cutting;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Grain;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.svg.file.CuttingText;
 import java.util.List;
@@ -23,7 +24,9 @@ enum Copy {
 
     /** The drawings of a piece: how it is cut from its main cloth decides. */
     static List<Copy> of(Piece piece, PrintOptions options) {
-        if (options.pieces() == PrintOptions.Pieces.AS_DRAWN) {
+        // cloth that is folded along its grain has no fold that a slanting strip could lie on
+        boolean isSlanting = Grain.slanting(piece).isPresent();
+        if (options.pieces() == PrintOptions.Pieces.AS_DRAWN && !isSlanting) {
             return List.of(AS_DRAWN);
         }
         return switch (main(piece.cuttings()).map(Cutting::how).orElse(Cutting.How.SINGLE)) {

@@ -91,7 +91,7 @@ final class FirstLeaf {
                 new Point(left, room.top() + 19.5), 4, 0));
         texts.add(new Text(
                 options.scale() == Scale.FULL
-                        ? "The small one is 100 mm, the large one 4 inches. If they are not, do not cut."
+                        ? "The one is 100 mm each way, the other 4 inches. If they are not, do not cut."
                         : SmallScale.warning(options.scale()) + ": these squares alone are full size.",
                 new Point(left, room.top() + 25),
                 4,
@@ -119,7 +119,8 @@ final class FirstLeaf {
                     "Cut off each page along its unbroken line, where it says \u201ctrim\u201d, on the left and above.");
             steps.add(
                     "Lay it on the \u201cglue\u201d strip of its neighbour, as far as the broken line, cross on cross. Glue or tape.");
-            steps.add("Measure the long distances that say \u201ccheck\u201d, before you cut.");
+            steps.add(
+                    "Measure the long distances that say \u201ccheck\u201d, from the left line, or the top one, of a page to that of the other.");
         } else {
             steps.add("Print all of it, and measure the squares once more before you cut.");
         }

@@ -50,7 +50,8 @@ final class FrontPages {
     List<Drawn> with(SheetMap map) {
         return map.isReadableIn(mapRoom)
                 ? withSmall(map)
-                : Stream.concat(leaves.stream(), Stream.of(map.drawn(room))).toList();
+                : Stream.concat(leaves.stream(), Stream.of(map.withHeading(room)))
+                        .toList();
     }
 
     /** As many leaves, the first with the map in the larger square, however small it is there. */

@@ -17,24 +17,27 @@ import org.locationtech.jts.operation.union.CascadedPolygonUnion;
 final class Ground {
     private Ground() {}
 
-    /** What is to be laid so that nothing lies on the drawing, nor the drawing on anything. */
-    static Shape of(Drawn drawn, Lays.Way way) {
-        List<List<Point>> rings = new ArrayList<>();
-        drawn.strokes()
-                .forEach(stroke -> rings.add(isClosed(stroke) ? stroke.points() : thereAndBack(stroke.points())));
-        drawn.texts().forEach(text -> rings.add(text.corners()));
-        return new Shape(rings, way);
+    /**
+     * What is to be laid so that nothing lies on the drawing, nor the drawing on anything.
+     *
+     * @param rings the closed lines that all within belongs to the drawing
+     */
+    static Shape of(Drawn drawn, List<List<Point>> rings, Lays.Way way) {
+        List<List<Point>> grounds = new ArrayList<>(rings);
+        drawn.strokes().forEach(stroke -> grounds.add(thereAndBack(stroke.points())));
+        drawn.texts().forEach(text -> grounds.add(text.corners()));
+        return new Shape(grounds, way);
     }
 
     /**
      * Whether another drawing of the same takes no ground but the first one's.
      *
+     * @param rings the closed lines that all within belongs to both
      * @param slack how far in mm it may reach beyond that
      */
-    static boolean holds(Drawn first, Drawn other, double slack) {
-        List<PreparedGeometry> within = first.strokes().stream()
-                .filter(Ground::isClosed)
-                .map(stroke -> PreparedGeometryFactory.prepare(JtsBridge.polygon(stroke.points())))
+    static boolean holds(Drawn first, List<List<Point>> rings, Drawn other, double slack) {
+        List<PreparedGeometry> within = rings.stream()
+                .map(ring -> PreparedGeometryFactory.prepare(JtsBridge.polygon(ring)))
                 .toList();
         List<Geometry> beside = beside(other, within);
         if (beside.isEmpty()) {
@@ -57,11 +60,6 @@ final class Ground {
         return Stream.concat(lines, words)
                 .filter(part -> within.stream().noneMatch(ground -> ground.covers(part)))
                 .toList();
-    }
-
-    private static boolean isClosed(Stroke stroke) {
-        int last = stroke.points().size() - 1;
-        return last > 2 && stroke.points().get(0).equals(stroke.points().get(last));
     }
 
     private static List<Point> thereAndBack(List<Point> line) {

@@ -55,10 +55,12 @@ final class Label {
         if (sizes.size() > 1) {
             lines.add("stitching lines left out");
         }
-        lines.addAll(allowances(construction.allowances(), piece, copy));
+        lines.addAll(allowances(construction.allowances(), piece, copy, options));
         for (Draft size : sizes) {
             String which = sizes.size() == 1 ? "" : "size " + size.size() + ", ";
-            alterations(size).forEach(request -> lines.add(which + told(request)));
+            if (isAltered(size, piece)) {
+                alterations(size).forEach(request -> lines.add(which + told(request)));
+            }
         }
         return lines;
     }
@@ -72,6 +74,13 @@ final class Label {
                 .orElse(List.of());
     }
 
+    /** Whether any step was done to the piece; where the card tells no steps, each may have been. */
+    private static boolean isAltered(Draft draft, Piece piece) {
+        List<String> steps =
+                draft.pattern().card().altered().map(Card.Altered::steps).orElse(List.of());
+        return steps.isEmpty() || steps.stream().anyMatch(step -> step.startsWith(piece.name() + ": "));
+    }
+
     /** "40, hip 44". */
     private static String size(String size, List<AlterationRequest> alterations) {
         List<String> parts = new ArrayList<>(List.of(size));
@@ -81,7 +90,7 @@ final class Label {
         return String.join(", ", parts);
     }
 
-    private static List<String> allowances(Allowances card, Piece piece, Copy copy) {
+    private static List<String> allowances(Allowances card, Piece piece, Copy copy, PrintOptions options) {
         Map<Length, List<String>> byWidth = new LinkedHashMap<>();
         for (Edge edge : piece.edges()) {
             if (copy == Copy.UNFOLDED && edge.kind() == Edge.Kind.FOLD) {
@@ -92,7 +101,7 @@ final class Label {
         }
         List<String> lines = new ArrayList<>(List.of("seam allowance included:"));
         byWidth.forEach((width, edges) ->
-                lines.add("  " + (width.mm() == 0 ? "none" : width.toString()) + ": " + String.join(", ", edges)));
+                lines.add("  " + (width.mm() == 0 ? "none" : options.length(width)) + ": " + String.join(", ", edges)));
         return lines;
     }
 

@@ -17,29 +17,32 @@ import java.util.stream.Stream;
 /**
  * Where drawings lie on the sheet.
  *
+ * @param rings of each drawing, the closed lines that all within belongs to it
  * @param places how each moves: a turn by whole quarters, then a shift
  */
-record Layout(List<Drawn> drawings, List<Motion> places, PrintOptions options) {
+record Layout(List<Drawn> drawings, List<List<List<Point>>> rings, List<Motion> places, PrintOptions options) {
     /** How far in mm a piece keeps from the sheet's edges, where its line would run along a page's frame, and from the next. */
     private static final double APART = 3;
 
     Layout {
         drawings = List.copyOf(drawings);
+        rings = List.copyOf(rings);
         places = List.copyOf(places);
     }
 
     /**
      * Drawings on few pages; on a light's single page, about as wide as the cloth that it is thrown on.
      *
+     * @param rings of each, the closed lines that all within belongs to it
      * @param ways which ways round each may lie
      */
-    static Layout of(List<Drawn> drawings, List<Lays.Way> ways, PrintOptions options) {
+    static Layout of(List<Drawn> drawings, List<List<List<Point>>> rings, List<Lays.Way> ways, PrintOptions options) {
         List<Shape> shapes = IntStream.range(0, drawings.size())
-                .mapToObj(i -> Ground.of(drawings.get(i), ways.get(i)))
+                .mapToObj(i -> Ground.of(drawings.get(i), rings.get(i), ways.get(i)))
                 .toList();
         Laid laid =
                 options.paper().kind() == Paper.Kind.PROJECTION ? projected(shapes, options) : paged(shapes, options);
-        return new Layout(drawings, laid.places(), options);
+        return new Layout(drawings, rings, laid.places(), options);
     }
 
     private static Laid paged(List<Shape> shapes, PrintOptions options) {
@@ -58,12 +61,12 @@ record Layout(List<Drawn> drawings, List<Motion> places, PrintOptions options) {
 
     /** The same places with other drawings. */
     Layout with(List<Drawn> others) {
-        return new Layout(others, places, options);
+        return new Layout(others, rings, places, options);
     }
 
     /** Whether another drawing can lie in the place of one of them, and on nothing else. */
     boolean hasRoomFor(int number, Drawn other) {
-        return Ground.holds(drawings.get(number), other, APART / 2);
+        return Ground.holds(drawings.get(number), rings.get(number), other, APART / 2);
     }
 
     Drawn sheet() {

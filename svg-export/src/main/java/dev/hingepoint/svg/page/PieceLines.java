@@ -36,9 +36,6 @@ final class PieceLines {
     private static final double BRACKET_PART = 1.0 / 3;
     private static final double BRACKET_DEPTH_PART = 1.0 / 8;
 
-    /** What the grain of a bias strip is called, which is a line like any other: the strip is laid along its edge. */
-    private static final String GRAIN = "grain";
-
     private final LaidSize size;
     private final Piece piece;
     private final double signs;
@@ -66,8 +63,32 @@ final class PieceLines {
         return CROSS * signs;
     }
 
+    /** Where it lies on the fold of the cloth, nothing is cut. */
     void cutting() {
-        size.cutting().forEach(ring -> draw(size.style(), ring));
+        List<Path> folds = piece.edges().stream()
+                .filter(edge ->
+                        edge.kind() == Edge.Kind.FOLD && !size.unfolding().opens(edge))
+                .map(edge -> edge.path().moved(size.place()))
+                .toList();
+        for (List<Point> ring : size.cutting()) {
+            List<Point> run = new ArrayList<>(List.of(ring.get(0)));
+            for (int i = 1; i < ring.size(); i++) {
+                Point middle = ring.get(i - 1).midpoint(ring.get(i));
+                boolean isOnFold = folds.stream().anyMatch(fold -> fold.distanceTo(middle) <= Tolerance.FLATTENING);
+                if (isOnFold) {
+                    endRun(run);
+                    run.clear();
+                }
+                run.add(ring.get(i));
+            }
+            endRun(run);
+        }
+    }
+
+    private void endRun(List<Point> run) {
+        if (run.size() > 1) {
+            draw(size.style(), run);
+        }
     }
 
     void notches() {
@@ -97,15 +118,17 @@ final class PieceLines {
         }
     }
 
+    /** Of several sizes each has its darts in lines like its cutting line, to tell them apart. */
     void darts() {
-        piece.marks(Dart.class).flatMap(dart -> dart.legs().stream()).forEach(leg -> draw(Style.DART, leg));
+        Style style = size.style() == Style.CUTTING ? Style.DART : size.style();
+        piece.marks(Dart.class).flatMap(dart -> dart.legs().stream()).forEach(leg -> draw(style, leg));
     }
 
     /** A bias strip's grain is such a line; laid open, the strip has one grain, and not the image of it as well. */
     void drawnLines() {
         piece.marks(DrawnLine.class)
                 .forEach(line -> size.images(line.path())
-                        .limit(line.name().equals(GRAIN) ? 1 : Long.MAX_VALUE)
+                        .limit(line.name().equals(Grain.SLANTING) ? 1 : Long.MAX_VALUE)
                         .forEach(image -> draw(Style.MARK, flat(image))));
     }
 

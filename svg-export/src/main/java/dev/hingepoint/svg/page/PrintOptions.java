@@ -54,9 +54,9 @@ public record PrintOptions(
     private static final double WIDEST_OVERLAP = 4;
 
     /** How large in mm a leaf to read is on a sheet that has room for so many of them. */
-    private static final Box LEAF = new Box(0, 0, 190, 262);
+    private static final Box LEAF = new Box(0, 0, 280, 262);
 
-    private static final double MANY_LEAVES = 3;
+    private static final double MANY_LEAVES = 2;
 
     /** How far a margin may go where the paper is large, in mm. */
     private static final double WIDEST_MARGIN = 100;
@@ -202,19 +202,26 @@ public record PrintOptions(
         double sheet = usable(paper.width(), margin) * usable(paper.height(), margin);
         return paper.kind() != Paper.Kind.PROJECTION
                 && sheet > MANY_LEAVES * LEAF.width() * LEAF.height()
-                && printableWidth() >= LEAF.width()
-                && printableHeight() >= LEAF.height();
+                && printableWidth() >= ground().width()
+                && printableHeight() >= ground().height();
+    }
+
+    /** What a leaf on the sheet takes: with as much round it as pages share, so that what is read and measured is never in a strip that is glued. */
+    Box ground() {
+        return LEAF.grownBy(overlap);
     }
 
     /** The room of a leaf that is read, in mm as it comes out of the printer. */
     Box leaf() {
-        return areLeavesOnSheet()
-                ? LEAF
-                : new Box(
-                        0,
-                        0,
-                        usable(paper.width(), margin) * calibration.perMillimetreAcross(),
-                        usable(paper.height(), margin) * calibration.perMillimetreDown());
+        if (areLeavesOnSheet()) {
+            return LEAF;
+        }
+        double height = usable(paper.height(), margin) * calibration.perMillimetreDown();
+        return new Box(
+                0,
+                0,
+                usable(paper.width(), margin) * calibration.perMillimetreAcross(),
+                paper.kind() == Paper.Kind.SHEET ? height : LEAF.height());
     }
 
     /** How many times as wide as usual lines are drawn. */
@@ -239,6 +246,11 @@ public record PrintOptions(
             case ROLL -> paper.cutTo(paper.width(), Math.min(height, paper.height()));
             case PROJECTION -> paper.cutTo(width, height);
         };
+    }
+
+    /** A length as a person reads it: "15 mm", or "5/8 in" where inches are asked for. */
+    String length(Length length) {
+        return unit == Unit.INCH ? length.inInches() : length.toString();
     }
 
     /** A length to measure by: in mm to a tenth, and in inches where they are asked for. */

@@ -1,8 +1,11 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
@@ -33,12 +36,23 @@ public final class Printing {
         this.pieces = PieceDrawing.of(drafts, options);
         this.drawn = pieces.stream().map(piece -> piece.drawn(List.of())).toList();
         this.cloths = drafts.size() == 1 ? cloths(drafts.get(0), options.cloths()) : List.of();
+        noted(options);
     }
 
     /** A cloth that nobody has named the width of may be too narrow: that is told, and nothing is refused for it. */
     private List<ClothLayout> cloths(Draft draft, ClothWidths widths) {
         try {
-            return ClothLayout.of(draft, widths);
+            List<ClothLayout> cloths = ClothLayout.of(draft, widths);
+            List<String> names = cloths.stream().map(ClothLayout::cloth).toList();
+            widths.byCloth().keySet().stream()
+                    .filter(name -> !names.contains(name))
+                    .findFirst()
+                    .ifPresent(name -> {
+                        throw new Refusal(new Reason.Missing(
+                                "no piece is cut from the cloth '" + name + "'; there is " + String.join(", ", names),
+                                Where.UNKNOWN));
+                    });
+            return cloths;
         } catch (Refusal tooNarrow) {
             if (!widths.byCloth().isEmpty()) {
                 throw tooNarrow;
@@ -46,6 +60,24 @@ public final class Printing {
             notes.add("how much cloth is needed is not told: " + tooNarrow.getMessage());
             return List.of();
         }
+    }
+
+    /** What a person may have overlooked. */
+    private void noted(PrintOptions options) {
+        Draft draft = drafts.get(0);
+        if (drafts.size() > 1) {
+            if (options.body().isPresent() || !options.cloths().byCloth().isEmpty()) {
+                notes.add("body and cloth are told of one size alone; print it by itself");
+            }
+            return;
+        }
+        new ToRead(drafts, options).tooNarrow().forEach(place -> notes.add("getting in: " + place));
+        draft.pattern()
+                .card()
+                .altered()
+                .filter(altered -> !altered.size().equals(draft.size()))
+                .ifPresent(altered -> notes.add("size " + draft.size()
+                        + " is printed as it was drawn; what was altered is size " + altered.size()));
     }
 
     /** @throws Refusal where a piece cannot be drawn, for example because its allowance is too wide */
@@ -82,18 +114,21 @@ public final class Printing {
     private OnPaper laid(PrintOptions options) {
         FrontPages front = front(options);
         List<Drawn> drawings = new ArrayList<>();
+        List<List<List<Point>>> rings = new ArrayList<>();
         List<Lays.Way> ways = new ArrayList<>();
         if (options.areLeavesOnSheet()) {
+            List<Point> ground = options.ground().corners();
             for (int i = 0; i < front.leaves().size(); i++) {
-                drawings.add(
-                        new Drawn(List.of(new Stroke(Style.RULE, options.leaf().corners())), List.of()));
+                drawings.add(new Drawn(List.of(new Stroke(Style.RULE, ground)), List.of()));
+                rings.add(List.of(ground));
                 ways.add(Lays.Way.ONE_WAY);
             }
         }
         int before = drawings.size();
         drawn.forEach(piece -> drawings.add(piece.drawn()));
+        pieces.forEach(piece -> rings.add(piece.cutting()));
         pieces.forEach(piece -> ways.add(piece.way()));
-        return new OnPaper(options, front, Layout.of(drawings, ways, options), before);
+        return new OnPaper(options, front, Layout.of(drawings, rings, ways, options), before);
     }
 
     private FrontPages front(PrintOptions options) {
@@ -144,7 +179,7 @@ public final class Printing {
                     .mapToObj(i -> new Page(
                             0,
                             i + 1,
-                            options.paper(),
+                            options.used(options.leaf(), options.leaf()),
                             options.margin(),
                             1,
                             toRead.get(i).moved(toPaper),

@@ -19,7 +19,7 @@ record Section(String heading, List<Entry> entries) {
     /** Room in mm above a heading, and between the columns of a table. */
     private static final double ABOVE = 3;
 
-    private static final double CELL = 15;
+    private static final double CELL = 17;
     private static final double INSET = 3;
 
     Section {
@@ -39,7 +39,7 @@ record Section(String heading, List<Entry> entries) {
      */
     record Entry(String words, List<Stroke> lead, List<String> cells) {
         private static final double BOX = 3;
-        private static final double SAMPLE = 15;
+        private static final double SAMPLE = 26;
 
         Entry {
             lead = List.copyOf(lead);
@@ -84,9 +84,12 @@ record Section(String heading, List<Entry> entries) {
     /** Line by line, for a column of a width in mm; the heading is the first. */
     List<Row> rows(double width) {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row(
-                new Drawn(List.of(), List.of(new Text(heading, new Point(0, ABOVE + HEADING), HEADING, 0))),
-                ABOVE + HEADING + 2));
+        double above = ABOVE;
+        for (String line : Type.wrapped(heading, width, width, HEADING)) {
+            Text text = new Text(line, new Point(0, above + HEADING), HEADING, 0);
+            rows.add(new Row(new Drawn(List.of(), List.of(text)), above + HEADING + 2));
+            above = 0;
+        }
         for (Entry entry : entries) {
             double indent = entry.indent();
             double taken = indent + CELL * entry.cells().size();

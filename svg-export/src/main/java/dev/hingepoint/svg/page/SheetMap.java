@@ -22,7 +22,6 @@ final class SheetMap {
     /** Smaller names of pages cannot be read. */
     private static final double SMALLEST = 1.9;
 
-    private static final int HEADING_CHARACTERS = 90;
     private static final double CLEAR = 0.3;
 
     /** A word is tried so many steps from the middle of its box to its side. */
@@ -50,14 +49,22 @@ final class SheetMap {
         PrintOptions options = printed.options();
         boolean isSmallSheet = options.paper().kind() == Paper.Kind.SHEET && !options.areLeavesOnSheet();
         Paper paper = isSmallSheet ? options.paper() : Paper.named("a4");
-        Block heading = Block.wrapped(heading(), HEADING_CHARACTERS);
-        double top = MARGIN + heading.height(HEADING) + HEADING;
-        Motion place =
-                Motion.shift(new Vector(MARGIN + heading.width(HEADING) / 2, MARGIN + heading.height(HEADING) / 2));
-        List<Text> words =
-                heading.set(HEADING, 0).stream().map(text -> text.moved(place)).toList();
-        Drawn map = drawn(new Box(MARGIN, top, paper.width() - MARGIN, paper.height() - MARGIN));
-        return SvgPage.write(paper.width(), paper.height(), map.and(new Drawn(List.of(), words)), "map of the pages");
+        Drawn map = withHeading(new Box(MARGIN, MARGIN, paper.width() - MARGIN, paper.height() - MARGIN));
+        return SvgPage.write(paper.width(), paper.height(), map, "map of the pages");
+    }
+
+    /** The map below words that tell what it is. */
+    Drawn withHeading(Box room) {
+        List<Text> words = new ArrayList<>();
+        double y = room.top();
+        for (String line : heading()) {
+            for (String part : Type.wrapped(line, room.width(), room.width(), HEADING)) {
+                y += 1.3 * HEADING;
+                words.add(new Text(part, new Point(room.left(), y), HEADING, 0));
+            }
+        }
+        return drawn(new Box(room.left(), y + HEADING, room.right(), room.bottom()))
+                .and(new Drawn(List.of(), words));
     }
 
     private List<String> heading() {
@@ -66,7 +73,7 @@ final class SheetMap {
                 .toList();
         return List.of(
                 printed.pages().size() + " pages of "
-                        + printed.options().paper().name() + ": how they go together (row.column). Not to scale.",
+                        + printed.options().paper().name() + ": how they go together, row.column. Not to scale.",
                 String.join(", ", pieces));
     }
 

@@ -10,11 +10,11 @@ public enum Style {
     FOLD(Layer.CUTTING, 0.5, "12 2 2 2"),
     /** The middle of a piece that is drawn whole. */
     CENTRE(Layer.MARKS, 0.2, "12 2 2 2"),
-    LEVEL(Layer.MARKS, 0.2, "1 1.5"),
+    LEVEL(Layer.MARKS, 0.2, "8 1.5 1 1.5"),
     DART(Layer.MARKS, 0.3, "4 2"),
     MARK(Layer.MARKS, 0.3, ""),
     LEADER(Layer.LABELS, 0.18, ""),
-    BEFORE(Layer.ORIGINAL, 0.3, "1.5 1.5"),
+    BEFORE(Layer.ORIGINAL, 0.4, "0.5 1.3"),
     AFTER(Layer.CUTTING, 0.7, ""),
     SQUARE(Layer.PAGE, 0.2, ""),
     /** A rule, a box to tick, the outline of a page on the map. */
@@ -24,8 +24,8 @@ public enum Style {
     /** How far a neighbour lies on a page. */
     GLUE(Layer.PAGE, 0.2, "3 1.5"),
     JOIN(Layer.PAGE, 0.25, ""),
-    GRID(Layer.GRID, 0.05, ""),
-    GRID_WIDE(Layer.GRID, 0.15, ""),
+    GRID(Layer.GRID, 0.08, ""),
+    GRID_WIDE(Layer.GRID, 0.2, ""),
     NEST_1(Layer.CUTTING, 0.4, ""),
     NEST_2(Layer.CUTTING, 0.4, "8 2"),
     NEST_3(Layer.CUTTING, 0.4, "2.5 1.5"),

@@ -5,13 +5,14 @@ import dev.hingepoint.fit.Body;
 import dev.hingepoint.fit.Ease;
 import dev.hingepoint.fit.FitCheck;
 import dev.hingepoint.fit.FitRules;
+import dev.hingepoint.fit.GettingIn;
 import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
-import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.CuttingText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,10 +20,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What a person who sews is told on the first pages: for which body, what was altered, which pieces and cloth, and what to heed. */
 final class ToRead {
     private static final String GIRTH = " girth";
+
+    /** The key of a card's allowances that holds where no other does. */
+    private static final String DEFAULT = "default";
 
     private final List<Draft> drafts;
     private final Draft draft;
@@ -44,7 +49,7 @@ final class ToRead {
         List<Section> sections = new ArrayList<>();
         if (drafts.size() == 1) {
             sections.add(fit());
-            done().ifPresent(sections::add);
+            altered().ifPresent(done -> sections.add(Section.of("What was altered", ordered(done))));
         }
         sections.add(new Section("Pieces, to tick off", pieces()));
         if (drafts.size() > 1) {
@@ -52,53 +57,83 @@ final class ToRead {
         } else if (!cloth.isEmpty()) {
             sections.add(Section.of("Cloth needed", cloth));
         }
+        sections.add(Section.of("Before you cut", cautions()));
         sections.add(Section.of("Seam allowance, included", allowances()));
         sections.add(lines());
-        sections.add(Section.of("Before you cut", cautions()));
+        if (drafts.size() == 1) {
+            altered()
+                    .filter(done -> !done.steps().isEmpty())
+                    .ifPresent(done -> sections.add(Section.of("How it was altered, step by step", done.steps())));
+        }
         return sections;
     }
 
     private Section fit() {
         Map<String, Double> finished = new LinkedHashMap<>(Measurements.of(draft));
         List<Section.Entry> entries = new ArrayList<>();
-        Body body = options.body().orElseGet(() -> FitCheck.charted(draft.pattern(), draft.size()));
+        Body body = body();
         List<Ease> eases = draft.pattern().card().bodyChart().bySize().isEmpty()
                 ? List.of()
                 : FitCheck.ease(draft, body, FitRules.USUAL);
-        String unit = options.unit() == Unit.MILLIMETRE ? "in mm" : "";
-        if (!eases.isEmpty()) {
-            entries.add(Section.Entry.row(unit, List.of("body", "finished", "ease")));
-            for (Ease ease : eases) {
-                entries.add(Section.Entry.row(
-                        ease.level(), List.of(number(ease.body()), number(ease.garment()), number(ease.ease()))));
-                finished.remove(ease.level() + GIRTH);
-            }
+        String unit = switch (options.unit()) {
+            case MILLIMETRE -> "in mm";
+            case CENTIMETRE -> "in cm";
+            case INCH -> "in inches";
+        };
+        entries.add(Section.Entry.row(unit, eases.isEmpty() ? List.of() : List.of("body", "finished", "ease")));
+        for (Ease ease : eases) {
+            String level = ease.level() + GIRTH;
+            entries.add(Section.Entry.row(
+                    level + (ease.isShort() ? " !" : ""),
+                    List.of(number(ease.body()), number(ease.garment()), number(ease.ease()))));
+            finished.remove(level);
         }
-        finished.forEach((name, mm) -> entries.add(Section.Entry.row(name, List.of("", number(mm), ""))));
-        String whose = options.body().isPresent() ? "Body, and the finished garment" : "Fits, and the finished garment";
-        return new Section(whose, entries);
+        finished.forEach((name, mm) -> entries.add(
+                Section.Entry.row(name, eases.isEmpty() ? List.of(number(mm)) : List.of("", number(mm), ""))));
+        if (eases.stream().anyMatch(Ease::isShort)) {
+            entries.add(Section.Entry.of("! less ease than it should have on this body"));
+        }
+        tooNarrow().forEach(place -> entries.add(Section.Entry.of("! getting in: " + place)));
+        return new Section(
+                eases.isEmpty()
+                        ? "The finished garment"
+                        : options.body().isPresent()
+                                ? "Body, and the finished garment"
+                                : "The body it fits, and the finished garment",
+                entries);
     }
 
-    /** As read off a tape; where the column says mm, without the unit. */
+    private Body body() {
+        return options.body().orElseGet(() -> FitCheck.charted(draft.pattern(), draft.size()));
+    }
+
+    /** Where one cannot get in; nothing where the pieces do not tell. */
+    List<String> tooNarrow() {
+        return GettingIn.into(draft, body(), FitRules.USUAL).stream()
+                .filter(place -> !place.isWideEnough())
+                .map(GettingIn.Narrow::sentence)
+                .toList();
+    }
+
+    /** As read off a tape, without the unit: the table has it above. */
     private String number(double mm) {
-        String shown = new Length(mm).shownIn(options.unit());
-        return options.unit() == Unit.MILLIMETRE ? shown.replace(" mm", "") : shown;
+        return new Length(mm).shownIn(options.unit()).replaceAll(" (mm|cm|in)$", "");
     }
 
-    private Optional<Section> done() {
+    private Optional<Card.Altered> altered() {
         return draft.pattern()
                 .card()
                 .altered()
                 .filter(altered -> altered.size().equals(draft.size()))
-                .map(altered -> Section.of("What was altered", told(altered)))
-                .filter(section -> !section.entries().isEmpty());
+                .filter(altered ->
+                        !altered.alterations().isEmpty() || !altered.make().isEmpty());
     }
 
-    /** Step by step where the card tells the steps, else by what was ordered. */
-    private static List<String> told(Card.Altered altered) {
-        return altered.steps().isEmpty()
-                ? altered.alterations().stream().map(Label::told).toList()
-                : altered.steps();
+    /** What was ordered, in its order. */
+    private static List<String> ordered(Card.Altered done) {
+        return Stream.concat(done.alterations().stream(), done.make().stream())
+                .map(Label::told)
+                .toList();
     }
 
     /** By number, as on the map. */
@@ -106,29 +141,44 @@ final class ToRead {
         Map<String, Piece> byName = new LinkedHashMap<>();
         drafts.forEach(size -> size.pieces().forEach(piece -> byName.putIfAbsent(piece.name(), piece)));
         List<Section.Entry> entries = new ArrayList<>();
-        byName.forEach((name, piece) -> entries.add(Section.Entry.toTick((entries.size() + 1) + " " + name + ": cut "
-                + String.join(
-                        ", ", piece.cuttings().stream().map(CuttingText::write).toList()))));
+        byName.forEach((name, piece) -> entries.add(Section.Entry.toTick(
+                (entries.size() + 1) + " " + name + ": cut " + String.join(", ", cuttings(piece)))));
         return entries;
     }
 
+    /** As its card says, or, where its drawing is laid open, as that is cut. */
+    private List<String> cuttings(Piece piece) {
+        Copy copy = Copy.of(piece, options).get(0);
+        return copy == Copy.UNFOLDED
+                ? copy.cut(piece).stream()
+                        .map(line -> line.substring("cut ".length()))
+                        .toList()
+                : piece.cuttings().stream().map(CuttingText::write).toList();
+    }
+
     private List<String> allowances() {
-        Map<String, String> byWidth = new LinkedHashMap<>();
-        draft.allowances().byName().forEach((name, width) -> {
+        Map<String, Length> byName = draft.allowances().byName();
+        Length usual = byName.getOrDefault(DEFAULT, Allowances.HOME_SEWING);
+        Map<Length, List<String>> byWidth = new LinkedHashMap<>();
+        byWidth.put(usual, new ArrayList<>(List.of("every seam not named here")));
+        byWidth.put(Length.ZERO, new ArrayList<>(List.of("folds, bound edges")));
+        byName.forEach((name, width) -> {
             boolean isOfNoPieceHere = name.contains("/")
                     && draft.find(EdgeRef.parse(name).piece()).isEmpty();
-            if (!isOfNoPieceHere) {
-                byWidth.merge(
-                        width.toString(), name.equals("default") ? "seams" : name, (one, more) -> one + ", " + more);
+            if (!isOfNoPieceHere && !width.equals(usual)) {
+                byWidth.computeIfAbsent(width, any -> new ArrayList<>()).add(edge(name));
             }
         });
-        if (byWidth.isEmpty()) {
-            return List.of(Allowances.HOME_SEWING + ": all seams");
-        }
         List<String> said = new ArrayList<>();
-        byWidth.forEach((width, names) -> said.add(width + ": " + names));
-        said.add("none: folds and bound edges");
+        byWidth.forEach((width, names) ->
+                said.add((width.mm() == 0 ? "none" : options.length(width)) + ": " + String.join(", ", names)));
         return said;
+    }
+
+    /** "centre back (back)". */
+    private static String edge(String name) {
+        int stroke = name.indexOf('/');
+        return stroke < 0 ? name : name.substring(stroke + 1) + " (" + name.substring(0, stroke) + ")";
     }
 
     private Section lines() {
@@ -136,12 +186,19 @@ final class ToRead {
         if (drafts.size() > 1) {
             IntStream.range(0, drafts.size())
                     .forEach(i -> entries.add(Section.Entry.sample(
-                            Style.nest().get(i), "cut, size " + drafts.get(i).size())));
+                            Style.nest().get(i), "size " + drafts.get(i).size())));
         } else {
             entries.add(Section.Entry.sample(Style.CUTTING, "cut"));
             entries.add(Section.Entry.sample(Style.STITCHING, "stitch"));
         }
-        entries.add(Section.Entry.sample(Style.FOLD, "on the fold of the cloth"));
+        boolean hasFold = options.pieces() == PrintOptions.Pieces.AS_DRAWN
+                && draft.pieces().stream()
+                        .flatMap(piece -> piece.edges().stream())
+                        .anyMatch(edge -> edge.kind() == Edge.Kind.FOLD);
+        if (hasFold) {
+            entries.add(Section.Entry.sample(Style.FOLD, "on the fold, not cut"));
+        }
+        entries.add(Section.Entry.sample(Style.LEVEL, "level of the body"));
         if (options.original() == PrintOptions.Original.SHOWN) {
             entries.add(Section.Entry.sample(Style.BEFORE, "as drawn, before it was altered"));
         }
@@ -150,8 +207,8 @@ final class ToRead {
 
     private List<String> cautions() {
         Card card = draft.pattern().card();
-        List<String> cautions = new ArrayList<>(
-                List.of("Print at 100 %, and measure the squares.", "Wash and dry the cloth before cutting."));
+        List<String> cautions =
+                new ArrayList<>(List.of("Measure the squares; the paper must be true.", "Wash and dry the cloth."));
         cautions.add(
                 card.isKnit()
                         ? "Sew a toile in cloth of the same stretch before you cut good cloth."

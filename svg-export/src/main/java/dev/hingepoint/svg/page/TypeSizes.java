@@ -25,9 +25,9 @@ record TypeSizes(
     static final TypeSizes USUAL =
             new TypeSizes(List.of(5.5, 4.8, 4.2, 3.6), List.of(3.0, 2.5), 1, List.of(3.5, 2.5), 3.6, 1, 1);
 
-    /** To be read on a table, thrown by a light from above: two to three times as large (common practice, no source). */
+    /** To be read on a table, thrown by a light from above: three to four times as large (common practice, no source). */
     static final TypeSizes PROJECTED =
-            new TypeSizes(List.of(8.0, 7.0, 6.0), List.of(5.0), 1.75, List.of(7.0, 5.0), 8, 2.5, 2.5);
+            new TypeSizes(List.of(14.0, 12.0, 10.0), List.of(8.0), 1.5, List.of(12.0, 8.0), 12, 3, 3);
 
     TypeSizes {
         label = List.copyOf(label);

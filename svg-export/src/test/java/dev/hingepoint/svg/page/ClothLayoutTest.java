@@ -100,7 +100,7 @@ class ClothLayoutTest {
         assertEquals(510, layout.used(), 1e-9);
         assertEquals(550, layout.needed());
         assertEquals(100 * (1 - 600 * 500 / (1400.0 * 550)), layout.waste(), 1e-9);
-        assertEquals("main cloth, 140 cm wide: 55 cm (61 % left over)", layout.sentence());
+        assertEquals("main cloth, 140 cm wide: 55 cm (61 % waste)", layout.sentence());
     }
 
     /** Source: derived: the grain of the one is 200 mm from its left edge, of its mirror image 100 mm. */

@@ -13,8 +13,8 @@ import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.svg.file.PatternFiles;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,7 +34,11 @@ class LayoutTest {
     }
 
     private static Layout laid(List<PieceDrawing> pieces, PrintOptions options) {
-        return Layout.of(drawn(pieces), pieces.stream().map(PieceDrawing::way).toList(), options);
+        return Layout.of(
+                drawn(pieces),
+                pieces.stream().map(PieceDrawing::cutting).toList(),
+                pieces.stream().map(PieceDrawing::way).toList(),
+                options);
     }
 
     /** Each beside the last, 3 mm apart, tops in line at the top of the sheet. */
@@ -75,9 +79,11 @@ class LayoutTest {
     void piecesKeepApart(String paper) {
         PrintOptions options = PrintOptions.of(Paper.named(paper));
         Layout layout = laid(pieces(options), options);
-        List<Polygon> cut = layout.sheet().strokes().stream()
-                .filter(stroke -> stroke.style() == Style.CUTTING)
-                .map(stroke -> JtsBridge.polygon(stroke.points()))
+        List<Polygon> cut = IntStream.range(0, 3)
+                .mapToObj(i -> layout.rings().get(i).get(0).stream()
+                        .map(layout.place(i)::of)
+                        .toList())
+                .map(JtsBridge::polygon)
                 .toList();
         assertEquals(3, cut.size());
         for (int i = 0; i < cut.size(); i++) {
@@ -105,7 +111,7 @@ class LayoutTest {
                 new Motion(0, -1, 1, 0, 0, 0),
                 new Motion(0, 1, -1, 0, 0, 0))) {
             Motion place = turn.then(Motion.shift(new Vector(400, 500)));
-            List<Box> joints = new Layout(List.of(box), List.of(place), A4).jointsOn(0);
+            List<Box> joints = new Layout(List.of(box), List.of(List.of()), List.of(place), A4).jointsOn(0);
             for (Box joint : joints) {
                 Box onSheet = Box.of(
                         place.of(new Point(joint.left(), joint.top())),
@@ -131,7 +137,7 @@ class LayoutTest {
         Drawn first = new Drawn(List.of(outline), List.of(new Text("beside", new Point(110, 50), 5, 0)));
         Drawn inside = new Drawn(List.of(outline), List.of(new Text("inside", new Point(10, 300), 5, 0)));
         Drawn lower = new Drawn(List.of(outline), List.of(new Text("beside", new Point(110, 350), 5, 0)));
-        Layout layout = Layout.of(List.of(first), Collections.nCopies(1, Lays.Way.ONE_WAY), A4);
+        Layout layout = Layout.of(List.of(first), List.of(List.of(outline.points())), List.of(Lays.Way.ONE_WAY), A4);
         assertTrue(layout.hasRoomFor(0, first));
         assertTrue(layout.hasRoomFor(0, inside));
         assertFalse(layout.hasRoomFor(0, lower));

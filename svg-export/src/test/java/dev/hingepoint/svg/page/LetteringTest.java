@@ -67,10 +67,13 @@ class LetteringTest {
         return new Pattern(Card.of("Test tunic", "40", List.of()), List.of(pieces)).in("40");
     }
 
-    private static PieceDrawing.Result drawn(Piece piece) {
-        Draft draft = draft(piece);
+    private static PieceDrawing drawing(Piece piece) {
         PrintOptions options = PrintOptions.of(Paper.named("a4")).forWhom("Ida", "25 November");
-        return PieceDrawing.of(List.of(draft), options).get(0).drawn(List.of());
+        return PieceDrawing.of(List.of(draft(piece)), options).get(0);
+    }
+
+    private static PieceDrawing.Result drawn(Piece piece) {
+        return drawing(piece).drawn(List.of());
     }
 
     private static Polygon room(Text text) {
@@ -95,7 +98,8 @@ class LetteringTest {
     })
     void everyPieceHasItsNameAndLosesNoWord(double width, double height, double turn) {
         for (Edge.Kind left : new Edge.Kind[] {Edge.Kind.SEAM, Edge.Kind.FOLD, Edge.Kind.BOUND}) {
-            PieceDrawing.Result result = drawn(strip("tab", width, height, left, turn));
+            PieceDrawing drawing = drawing(strip("tab", width, height, left, turn));
+            PieceDrawing.Result result = drawing.drawn(List.of());
             Drawn drawn = result.drawn();
             Set<String> words = drawn.texts().stream().map(Text::words).collect(Collectors.toSet());
             String all = String.join(" ", words);
@@ -105,7 +109,7 @@ class LetteringTest {
             assertTrue(words.contains("button place"), all);
             assertEquals(left == Edge.Kind.FOLD, words.contains("place on fold"), all);
 
-            Polygon cut = JtsBridge.polygon(drawn.strokes().get(0).points());
+            Polygon cut = JtsBridge.polygon(drawing.cutting().get(0));
             List<Polygon> rooms =
                     drawn.texts().stream().map(LetteringTest::room).toList();
             boolean isNamed = false;

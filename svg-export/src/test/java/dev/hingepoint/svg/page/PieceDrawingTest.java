@@ -368,12 +368,12 @@ class PieceDrawingTest {
     void wordsForAProjectorAreLarge() {
         PrintOptions projected = PLAIN.on(Paper.named("projector"));
         for (PieceDrawing drawing : PieceDrawing.of(List.of(draft), projected)) {
-            Drawn drawn = ClearWords.of(drawing, 5);
+            Drawn drawn = ClearWords.of(drawing, 8);
             Text name = drawn.texts().stream()
                     .filter(text -> text.words().startsWith(drawing.name().toUpperCase(Locale.ROOT)))
                     .findFirst()
                     .orElseThrow();
-            assertEquals(14, name.size(), 1e-9);
+            assertEquals(21, name.size(), 1e-9);
         }
     }
 

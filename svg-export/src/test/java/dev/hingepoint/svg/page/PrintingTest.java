@@ -95,9 +95,8 @@ class PrintingTest {
 
     @Test
     void noPieceLiesOnAnother() {
-        List<Polygon> pieces = printed("a4").sheet().strokes().stream()
-                .filter(stroke -> stroke.style() == Style.CUTTING)
-                .map(stroke -> JtsBridge.polygon(stroke.points()))
+        List<Polygon> pieces = printed("a4").pieces().stream()
+                .map(piece -> JtsBridge.polygon(piece.rings().get(0)))
                 .toList();
         assertEquals(2, pieces.size());
         assertFalse(pieces.get(0).intersects(pieces.get(1)));
@@ -111,7 +110,7 @@ class PrintingTest {
         Drawn drawn = front.drawn(List.of()).drawn();
         List<Polygon> rooms = drawn.texts().stream().map(text -> room(text)).toList();
         assertTrue(rooms.size() >= 10, "the label and the lines' names");
-        Polygon cut = JtsBridge.polygon(drawn.strokes().get(0).points());
+        Polygon cut = JtsBridge.polygon(front.cutting().get(0));
         for (int i = 0; i < rooms.size(); i++) {
             assertTrue(cut.contains(rooms.get(i)));
             for (Stroke stroke : drawn.strokes()) {
