@@ -53,10 +53,14 @@ final class ClothPicture {
     private final List<Text> texts = new ArrayList<>();
     private final FreeSpace free;
 
+    /** All over the room, from its middle outwards. */
+    private final List<Point> places;
+
     ClothPicture(ClothLayout cloth, double width, double height) {
         this.cloth = cloth;
         this.room = new Box(0, 0, width, height);
-        this.free = FreeSpace.within(room.corners(), CLEAR);
+        this.free = FreeSpace.within(room, CLEAR);
+        this.places = places(room, STEP, STEP);
         double top = heading(width);
         double down = height - top - END;
         double upright = Math.min((width - SIDE - END) / cloth.width(), down / cloth.needed());
@@ -164,18 +168,18 @@ final class ClothPicture {
         String number = Integer.toString(cloth.number(piece.piece().name()));
         FreeSpace inside = free.alsoWithin(piece.rings());
         Box box = piece.bounds();
-        List<Point> places = places(box, box.width() / PLACES, box.height() / PLACES);
+        List<Point> onPiece = places(box, box.width() / PLACES, box.height() / PLACES);
         Stream<Text> within = Stream.of(number + " " + piece.piece().name(), number)
                 .flatMap(words -> NAMES.stream()
                         .flatMap(size -> Stream.of(0.0, -StrictMath.PI / 2)
-                                .flatMap(angle -> places.stream().map(at -> centred(words, at, size, angle)))));
+                                .flatMap(angle -> onPiece.stream().map(at -> centred(words, at, size, angle)))));
         inside.place(within).ifPresentOrElse(texts::add, () -> beside(number, piece));
     }
 
     /** The number on the cloth between the pieces, or beside the cloth, with a leader line to the piece's edge. */
     private void beside(String number, ClothPiece piece) {
         Box box = piece.bounds();
-        Stream<Text> around = places(room, STEP, STEP).stream()
+        Stream<Text> around = places.stream()
                 .sorted(Comparator.comparingDouble(box::distanceTo))
                 .map(at -> centred(number, at, SMALLEST, 0))
                 .filter(text -> grounds.stream().noneMatch(ground -> ground.intersects(room(text))));

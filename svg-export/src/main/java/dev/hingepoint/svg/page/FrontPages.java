@@ -7,7 +7,6 @@ import dev.hingepoint.pattern.Card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The leaves that are read before anything is cut: the squares with the map, then all there is to know, column by column, then the cloth. */
 final class FrontPages {
@@ -16,12 +15,14 @@ final class FrontPages {
 
     private final Box room;
     private final Box mapRoom;
-    private final List<Drawn> leaves;
+    private final List<Drawn> toRead;
+    private final List<ClothLayout> cloths;
 
     /** @param room of each leaf, in mm, as it comes out of the printer */
     FrontPages(
             Box room, Card card, String title, List<Section> sections, List<ClothLayout> cloths, PrintOptions options) {
         this.room = room;
+        this.cloths = List.copyOf(cloths);
         Box gauge = new Box(room.left(), room.bottom() - StretchGauge.HEIGHT, room.right(), room.bottom());
         Optional<Drawn> stretch = StretchGauge.drawn(card, gauge);
         Box rest = new Box(room.left(), room.top(), room.right(), gauge.top() - 1);
@@ -35,34 +36,41 @@ final class FrontPages {
         if (stretch.isPresent() && !isBeside) {
             columns.add(stretch.get());
         }
-        if (!cloths.isEmpty()) {
-            columns.add(cloths(cloths));
-        }
-        this.leaves = columns.leaves();
+        this.toRead = columns.leaves();
     }
 
-    /** Leaf by leaf, without the map. */
-    List<Drawn> leaves() {
+    /** How many leaves there are, with the map on the first. */
+    int count() {
+        return toRead.size() + (cloths.isEmpty() ? 0 : 1);
+    }
+
+    /** Leaf by leaf, with the map in the larger square, or on a leaf more where it could not be read there. */
+    List<Drawn> drawn(SheetMap map) {
+        if (map.isReadableIn(mapRoom)) {
+            return drawnSmall(map);
+        }
+        List<Drawn> leaves = leaves();
+        leaves.add(map.withHeading(room));
         return leaves;
     }
 
-    /** The same with the map in the larger square, or on a leaf of its own where it could not be read there. */
-    List<Drawn> with(SheetMap map) {
-        return map.isReadableIn(mapRoom)
-                ? withSmall(map)
-                : Stream.concat(leaves.stream(), Stream.of(map.withHeading(room)))
-                        .toList();
+    /** {@link #count} leaves, the first with the map in the larger square, however small it is there. */
+    List<Drawn> drawnSmall(SheetMap map) {
+        List<Drawn> leaves = leaves();
+        leaves.set(0, leaves.get(0).and(map.drawn(mapRoom)));
+        return leaves;
     }
 
-    /** As many leaves, the first with the map in the larger square, however small it is there. */
-    List<Drawn> withSmall(SheetMap map) {
-        List<Drawn> all = new ArrayList<>(leaves);
-        all.set(0, leaves.get(0).and(map.drawn(mapRoom)));
-        return all;
+    private List<Drawn> leaves() {
+        List<Drawn> leaves = new ArrayList<>(toRead);
+        if (!cloths.isEmpty()) {
+            leaves.add(pictures());
+        }
+        return leaves;
     }
 
-    /** One picture beside the other, and in rows where there are many. */
-    private Drawn cloths(List<ClothLayout> cloths) {
+    /** The cloths, one picture beside the other, and in rows where there are many. */
+    private Drawn pictures() {
         int columns = Math.min(2, cloths.size());
         int rows = (cloths.size() + columns - 1) / columns;
         double width = room.width() / columns;

@@ -118,7 +118,7 @@ public final class Printing {
         List<Lays.Way> ways = new ArrayList<>();
         if (options.areLeavesOnSheet()) {
             List<Point> ground = options.ground().corners();
-            for (int i = 0; i < front.leaves().size(); i++) {
+            for (int i = 0; i < front.count(); i++) {
                 drawings.add(new Drawn(List.of(new Stroke(Style.RULE, ground)), List.of()));
                 rings.add(List.of(ground));
                 ways.add(Lays.Way.ONE_WAY);
@@ -155,7 +155,7 @@ public final class Printing {
 
         /** How many sheets of paper it takes, with those to read. */
         int pages() {
-            int toRead = options.areLeavesOnSheet() ? 0 : front.leaves().size();
+            int toRead = options.areLeavesOnSheet() ? 0 : front.count();
             return Tiling.count(layout.sheet(), options) + toRead;
         }
 
@@ -168,12 +168,12 @@ public final class Printing {
             SheetMap map = new SheetMap(alone);
             if (options.areLeavesOnSheet()) {
                 // where they lie is settled
-                List<Drawn> whole = new ArrayList<>(front.withSmall(map));
+                List<Drawn> whole = new ArrayList<>(front.drawnSmall(map));
                 whole.addAll(
                         lettered.drawings().subList(leaves, lettered.drawings().size()));
                 return printed(lettered, lettered.with(whole).sheet());
             }
-            List<Drawn> toRead = front.with(map);
+            List<Drawn> toRead = front.drawn(map);
             Motion toPaper = options.toPaper(0, 0);
             return alone.with(IntStream.range(0, toRead.size())
                     .mapToObj(i -> new Page(
