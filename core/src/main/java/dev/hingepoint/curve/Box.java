@@ -1,5 +1,6 @@
 package dev.hingepoint.curve;
 
+import java.util.Collection;
 import java.util.List;
 
 /** An upright rectangle, in mm; {@code top} is the smaller y, since y runs down. */
@@ -17,6 +18,25 @@ public record Box(double left, double top, double right, double bottom) {
                 Math.min(one.y(), other.y()),
                 Math.max(one.x(), other.x()),
                 Math.max(one.y(), other.y()));
+    }
+
+    /**
+     * The smallest upright box that holds all points.
+     *
+     * @throws IllegalArgumentException for no points
+     */
+    public static Box around(Collection<Point> points) {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Point point : points) {
+            left = Math.min(left, point.x());
+            right = Math.max(right, point.x());
+            top = Math.min(top, point.y());
+            bottom = Math.max(bottom, point.y());
+        }
+        return new Box(left, top, right, bottom);
     }
 
     public Box union(Box other) {

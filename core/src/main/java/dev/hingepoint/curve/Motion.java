@@ -1,5 +1,7 @@
 package dev.hingepoint.curve;
 
+import java.util.List;
+
 /**
  * How a part of the paper moves: an affine map of the plane, in mm.
  *
@@ -115,6 +117,11 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
             return point;
         }
         return new Point(xx * point.x() + xy * point.y() + dx, yx * point.x() + yy * point.y() + dy);
+    }
+
+    /** Point by point. */
+    public List<Point> of(List<Point> points) {
+        return points.stream().map(this::of).toList();
     }
 
     public Vector of(Vector step) {

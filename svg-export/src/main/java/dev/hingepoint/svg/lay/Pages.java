@@ -43,7 +43,7 @@ public record Pages(double width, double height, double overlap) {
         for (int i = 0; i < shapes.size(); i++) {
             Motion place = laid.places().get(i);
             for (List<Point> ring : shapes.get(i).grounds()) {
-                drawn.draw(ring.stream().map(place::of).toList(), -Tolerance.COINCIDENT);
+                drawn.draw(place.of(ring), -Tolerance.COINCIDENT);
             }
         }
         return drawn.countJoined();

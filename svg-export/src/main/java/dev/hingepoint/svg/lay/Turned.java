@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.lay;
 
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
@@ -26,27 +27,13 @@ record Turned(Motion motion, List<List<Point>> grounds, double width, double hei
     }
 
     private static Turned of(List<List<Point>> grounds, Motion turn) {
-        double left = Double.POSITIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (List<Point> ring : grounds) {
-            for (Point point : ring) {
-                Point at = turn.of(point);
-                left = Math.min(left, at.x());
-                top = Math.min(top, at.y());
-                right = Math.max(right, at.x());
-                bottom = Math.max(bottom, at.y());
-            }
-        }
-        Motion motion = turn.then(Motion.shift(new Vector(-left, -top)));
-        return new Turned(
-                motion,
-                grounds.stream()
-                        .map(ring -> ring.stream().map(motion::of).toList())
-                        .toList(),
-                right - left,
-                bottom - top);
+        Box bounds = grounds.stream()
+                .filter(ring -> !ring.isEmpty())
+                .map(ring -> Box.around(turn.of(ring)))
+                .reduce(Box::union)
+                .orElseThrow();
+        Motion motion = turn.then(Motion.shift(new Vector(-bounds.left(), -bounds.top())));
+        return new Turned(motion, grounds.stream().map(motion::of).toList(), bounds.width(), bounds.height());
     }
 
     /** How it moves from the shape's own frame to lie with its bounds at a place. */

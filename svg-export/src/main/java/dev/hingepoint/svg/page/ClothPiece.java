@@ -10,7 +10,6 @@ import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Cutting;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Grain;
-import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
@@ -62,12 +61,7 @@ record ClothPiece(Piece piece, List<List<Point>> rings, Optional<Line> grain, La
 
     ClothPiece moved(Motion motion) {
         return new ClothPiece(
-                piece,
-                rings.stream()
-                        .map(ring -> ring.stream().map(motion::of).toList())
-                        .toList(),
-                grain.map(line -> line.moved(motion)),
-                way);
+                piece, rings.stream().map(motion::of).toList(), grain.map(line -> line.moved(motion)), way);
     }
 
     /** Area of its cloth in square mm. */
@@ -77,10 +71,7 @@ record ClothPiece(Piece piece, List<List<Point>> rings, Optional<Line> grain, La
 
     /** Its cloth; a ring within another is a hole. */
     Geometry ground() {
-        return rings.stream()
-                .map(ring -> (Geometry) JtsBridge.polygon(ring))
-                .reduce(Geometry::symDifference)
-                .orElseThrow();
+        return Ground.within(rings);
     }
 
     /** The place on its lines that is nearest to a point. */
@@ -93,7 +84,7 @@ record ClothPiece(Piece piece, List<List<Point>> rings, Optional<Line> grain, La
     }
 
     Box bounds() {
-        return outlines().map(Stroke::bounds).reduce(Box::union).orElseThrow();
+        return rings.stream().map(Box::around).reduce(Box::union).orElseThrow();
     }
 
     Stream<Stroke> outlines() {

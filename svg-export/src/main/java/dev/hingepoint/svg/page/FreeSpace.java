@@ -3,7 +3,6 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.pattern.JtsBridge;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -52,10 +51,7 @@ final class FreeSpace {
     }
 
     private static PreparedGeometry prepared(List<List<Point>> outline) {
-        return PreparedGeometryFactory.prepare(outline.stream()
-                .map(ring -> (Geometry) JtsBridge.polygon(ring))
-                .reduce(Geometry::symDifference)
-                .orElseThrow());
+        return PreparedGeometryFactory.prepare(Ground.within(outline));
     }
 
     /** The same drawing within another outline: what is taken in the one is taken in the other. */

@@ -17,6 +17,14 @@ import org.locationtech.jts.operation.union.CascadedPolygonUnion;
 final class Ground {
     private Ground() {}
 
+    /** What closed lines hold; one within another is a hole. */
+    static Geometry within(List<List<Point>> rings) {
+        return rings.stream()
+                .map(ring -> (Geometry) JtsBridge.polygon(ring))
+                .reduce(Geometry::symDifference)
+                .orElseThrow();
+    }
+
     /**
      * What is to be laid so that nothing lies on the drawing, nor the drawing on anything.
      *

@@ -83,9 +83,7 @@ final class LaidSize {
     }
 
     private List<List<Point>> rings(List<Point> ring) {
-        return unfolding.rings(ring).stream()
-                .map(whole -> whole.stream().map(place::of).toList())
-                .toList();
+        return unfolding.rings(ring).stream().map(place::of).toList();
     }
 
     /** A line of the paper wherever it lies on the drawing: first as it is, then mirrored. */

@@ -38,10 +38,7 @@ public record Printed(
         }
 
         Box box() {
-            return rings.stream()
-                    .map(ring -> new Stroke(Style.CUTTING, ring).bounds())
-                    .reduce(Box::union)
-                    .orElseThrow();
+            return rings.stream().map(Box::around).reduce(Box::union).orElseThrow();
         }
     }
 

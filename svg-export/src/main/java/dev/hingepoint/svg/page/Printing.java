@@ -217,10 +217,7 @@ public final class Printing {
                         return new Printed.Placed(
                                 pieces.get(i).name(),
                                 pieces.get(i).number(),
-                                pieces.get(i).cutting().stream()
-                                        .map(ring ->
-                                                ring.stream().map(motion::of).toList())
-                                        .toList());
+                                pieces.get(i).cutting().stream().map(motion::of).toList());
                     })
                     .toList();
             return new Printed(

@@ -27,20 +27,10 @@ public record Stroke(Style style, List<Point> points, double before) {
     }
 
     Stroke moved(Motion motion) {
-        return new Stroke(style, points.stream().map(motion::of).toList(), before * motion.scale());
+        return new Stroke(style, motion.of(points), before * motion.scale());
     }
 
     Box bounds() {
-        double left = Double.POSITIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (Point point : points) {
-            left = Math.min(left, point.x());
-            right = Math.max(right, point.x());
-            top = Math.min(top, point.y());
-            bottom = Math.max(bottom, point.y());
-        }
-        return new Box(left, top, right, bottom);
+        return Box.around(points);
     }
 }

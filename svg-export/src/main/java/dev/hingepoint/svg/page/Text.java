@@ -38,6 +38,6 @@ public record Text(String words, Point at, double size, double angle) {
     }
 
     Box bounds() {
-        return new Stroke(Style.MARK, corners()).bounds();
+        return Box.around(corners());
     }
 }

@@ -102,7 +102,7 @@ final class Unfolding {
                 first++;
             }
             if (first == open.size()) {
-                return Stream.of(ring, ring.stream().map(motion()::of).toList());
+                return Stream.of(ring, motion().of(ring));
             }
             List<List<Point>> rings = new ArrayList<>();
             List<Point> run = new ArrayList<>(List.of(ontoFold(open.get(first))));
