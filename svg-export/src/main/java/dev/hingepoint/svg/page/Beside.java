@@ -116,9 +116,7 @@ final class Beside {
     }
 
     private static boolean crosses(Line leader, Text text) {
-        List<Point> corners = new ArrayList<>(text.corners());
-        corners.add(corners.get(0));
-        return crosses(leader, Path.through(corners));
+        return crosses(leader, Path.through(text.corners()));
     }
 
     private static boolean crosses(Line leader, Path other) {

@@ -3,6 +3,7 @@ package dev.hingepoint.svg.page;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.JtsBridge;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -165,12 +166,7 @@ final class FreeSpace {
     }
 
     private static Polygon room(Text text) {
-        List<Point> corners = text.corners();
-        Coordinate[] ring = new Coordinate[5];
-        for (int i = 0; i < 5; i++) {
-            ring[i] = coordinate(corners.get(i % 4));
-        }
-        return FACTORY.createPolygon(ring);
+        return JtsBridge.polygon(text.corners());
     }
 
     private static Coordinate coordinate(Point point) {

@@ -60,11 +60,7 @@ final class Ground {
     private static List<Geometry> beside(Drawn drawn, List<PreparedGeometry> within) {
         Stream<Geometry> lines =
                 drawn.strokes().stream().map(stroke -> JtsBridge.lineString(Path.through(stroke.points())));
-        Stream<Geometry> words = drawn.texts().stream().map(text -> {
-            List<Point> corners = new ArrayList<>(text.corners());
-            corners.add(corners.get(0));
-            return JtsBridge.polygon(corners);
-        });
+        Stream<Geometry> words = drawn.texts().stream().map(text -> JtsBridge.polygon(text.corners()));
         return Stream.concat(lines, words)
                 .filter(part -> within.stream().noneMatch(ground -> ground.covers(part)))
                 .toList();

@@ -28,13 +28,13 @@ public record Text(String words, Point at, double size, double angle) {
         return new Text(words, motion.of(at), size * motion.scale(), angle + motion.angle());
     }
 
-    /** The four corners of the room it takes. */
+    /** The closed line round the room it takes, the first point again at the end. */
     List<Point> corners() {
         Vector along = Vector.ofAngle(angle).times(width());
         Vector up = Vector.ofAngle(angle).left();
         Point low = at.minus(up.times(BELOW * size));
         Point high = at.plus(up.times(ABOVE * size));
-        return List.of(low, low.plus(along), high.plus(along), high);
+        return List.of(low, low.plus(along), high.plus(along), high, low);
     }
 
     Box bounds() {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.JtsBridge;
-import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -52,9 +51,7 @@ final class ClearWords {
     }
 
     static Polygon room(Text text) {
-        List<Point> corners = new ArrayList<>(text.corners());
-        corners.add(corners.get(0));
-        return JtsBridge.polygon(corners);
+        return JtsBridge.polygon(text.corners());
     }
 
     static List<String> words(Drawn drawn) {

@@ -76,12 +76,6 @@ class LetteringTest {
         return drawing(piece).drawn(List.of());
     }
 
-    private static Polygon room(Text text) {
-        List<Point> corners = new ArrayList<>(text.corners());
-        corners.add(corners.get(0));
-        return JtsBridge.polygon(corners);
-    }
-
     /** Width and height as sewn, in mm, and how far it lies turned from its grain: strips upright, level and on the bias, tabs, a loop. */
     @ParameterizedTest
     @CsvSource({
@@ -110,8 +104,7 @@ class LetteringTest {
             assertEquals(left == Edge.Kind.FOLD, words.contains("place on fold"), all);
 
             Polygon cut = JtsBridge.polygon(drawing.cutting().get(0));
-            List<Polygon> rooms =
-                    drawn.texts().stream().map(LetteringTest::room).toList();
+            List<Polygon> rooms = drawn.texts().stream().map(ClearWords::room).toList();
             boolean isNamed = false;
             for (int i = 0; i < rooms.size(); i++) {
                 String word = drawn.texts().get(i).words();

@@ -15,7 +15,6 @@ import dev.hingepoint.svg.file.PatternFiles;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -108,7 +107,7 @@ class PrintingTest {
         PieceDrawing front =
                 PieceDrawing.of(List.of(draft), printed("a4").options()).get(0);
         Drawn drawn = front.drawn(List.of()).drawn();
-        List<Polygon> rooms = drawn.texts().stream().map(text -> room(text)).toList();
+        List<Polygon> rooms = drawn.texts().stream().map(ClearWords::room).toList();
         assertTrue(rooms.size() >= 10, "the label and the lines' names");
         Polygon cut = JtsBridge.polygon(front.cutting().get(0));
         for (int i = 0; i < rooms.size(); i++) {
@@ -125,12 +124,6 @@ class PrintingTest {
                         drawn.texts().get(i).words());
             }
         }
-    }
-
-    private static Polygon room(Text text) {
-        List<Point> corners = new ArrayList<>(text.corners());
-        corners.add(corners.get(0));
-        return JtsBridge.polygon(corners);
     }
 
     @Test
