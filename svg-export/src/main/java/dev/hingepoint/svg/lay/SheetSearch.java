@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Looks for ways to lay shapes on sheets so that few pages are needed: shape after shape, following the most promising beginnings side by side.
@@ -33,10 +35,11 @@ final class SheetSearch {
 
     /** The places of some shapes: of all before, and of one more. */
     private record Branch(Optional<Branch> before, int number, Spot spot, int pages, int depth) {
+        /** Its own shape and those before, the last first. */
         List<Branch> stem() {
-            List<Branch> stem = new ArrayList<>(before.map(Branch::stem).orElse(List.of()));
-            stem.add(this);
-            return stem;
+            return Stream.iterate(Optional.of(this), Optional::isPresent, part -> part.get().before)
+                    .map(Optional::get)
+                    .toList();
         }
     }
 
@@ -64,22 +67,17 @@ final class SheetSearch {
      * @param most how many beginnings are followed
      */
     Found laid(List<Integer> order, int columns, int most) {
-        List<Branch> branches = List.of();
-        for (int i = 0; i < order.size(); i++) {
-            boolean isLast = i == order.size() - 1;
-            List<Branch> longer = new ArrayList<>();
-            if (i == 0) {
-                grow(Optional.empty(), order.get(i), columns, isLast, longer);
-            }
-            for (Branch branch : branches) {
-                grow(Optional.of(branch), order.get(i), columns, isLast, longer);
-            }
-            branches = longer.stream()
-                    .sorted(Comparator.comparingInt(Branch::pages).thenComparingInt(Branch::depth))
+        List<Optional<Branch>> branches = List.of(Optional.empty());
+        for (int number : order.subList(0, order.size() - 1)) {
+            branches = grown(branches, sheet -> sheet.choices(shapes.get(number)), number, columns)
                     .limit(most)
+                    .map(Optional::of)
                     .toList();
         }
-        Branch best = branches.get(0);
+        int last = order.get(order.size() - 1);
+        Branch best = grown(branches, sheet -> List.of(sheet.best(shapes.get(last), 0)), last, columns)
+                .findFirst()
+                .orElseThrow();
         return new Found(
                 best.stem().stream()
                         .sorted(Comparator.comparingInt(Branch::number))
@@ -89,14 +87,20 @@ final class SheetSearch {
                 best.pages());
     }
 
-    private void grow(Optional<Branch> branch, int number, int columns, boolean isLast, List<Branch> longer) {
-        Sheet sheet = new Sheet(grid, columns);
-        branch.ifPresent(before -> before.stem().forEach(part -> sheet.put(part.spot())));
-        int pages = sheet.pageCount();
-        List<Spot> spots = isLast ? List.of(sheet.best(shapes.get(number), 0)) : sheet.choices(shapes.get(number));
-        spots.forEach(spot -> longer.add(
-                new Branch(branch, number, spot, pages + spot.fresh(), Math.max(sheet.depth(), spot.bottom()))));
-        effort += sheet.effort();
+    /** Every branch with one more shape, in each of the places that are chosen for it: those first that need the fewest pages, and of them those that reach least far down. */
+    private Stream<Branch> grown(
+            List<Optional<Branch>> branches, Function<Sheet, List<Spot>> chosen, int number, int columns) {
+        List<Branch> longer = new ArrayList<>();
+        for (Optional<Branch> branch : branches) {
+            Sheet sheet = new Sheet(grid, columns);
+            branch.ifPresent(before -> before.stem().forEach(part -> sheet.put(part.spot())));
+            int pages = sheet.pageCount();
+            chosen.apply(sheet)
+                    .forEach(spot -> longer.add(new Branch(
+                            branch, number, spot, pages + spot.fresh(), Math.max(sheet.depth(), spot.bottom()))));
+            effort += sheet.effort();
+        }
+        return longer.stream().sorted(Comparator.comparingInt(Branch::pages).thenComparingInt(Branch::depth));
     }
 
     /** Lays the shapes in an order, each at once where it is best among what lies lowest: as many times the work for as many times the shapes. */
