@@ -21,16 +21,7 @@ public final class SheetLayout {
     /** The pages of a row are the bits of one word, with some to spare for those before and after it. */
     private static final int WIDEST = 60;
 
-    /** Size of a square in mm, about: a shape keeps up to one more from the next than it must. */
-    private static final double SQUARE = 4;
-
-    /** For this many shapes; for more of them squares are larger, so that all of them take not much longer. */
-    private static final double SHAPES = 50;
-
-    /** What is looked at at most, in rows of squares, but for one way to lay the shapes: about a tenth of a second. */
-    private static final long EFFORT = 1_000_000;
-
-    /** How much of that may be looked at in all, with what improves the best that was found. */
+    /** How many times {@link Fineness#EFFORT} may be looked at in all, with what improves the best that was found. */
     private static final int IMPROVING = 2;
 
     /** So many beginnings are followed where there are few shapes: more find nothing better. */
@@ -60,9 +51,8 @@ public final class SheetLayout {
         if (onOnePage.isPresent()) {
             return onOnePage.get();
         }
-        double square = SQUARE * Math.max(1, Math.sqrt(shapes.size() / SHAPES));
-        SheetLayout layout = new SheetLayout(shapes, PageGrid.of(pages, apart, square));
-        SheetSearch.Found best = layout.search.improved(layout.best(), IMPROVING * EFFORT);
+        SheetLayout layout = new SheetLayout(shapes, PageGrid.of(pages, apart, Fineness.square(shapes.size())));
+        SheetSearch.Found best = layout.search.improved(layout.best(), IMPROVING * Fineness.EFFORT);
         Laid laid = layout.laid(best.spots());
         return layout.row()
                 .filter(row -> pages.needed(shapes, row) < best.pages())
@@ -82,10 +72,10 @@ public final class SheetLayout {
         List<Integer> columns = columns();
         SheetSearch.Found best = search.laidAtOnce(orders.get(0), columns.get(0));
         long once = search.effort();
-        int beginnings = (int) Math.max(1, Math.min(BEGINNINGS, EFFORT / (3 * once)));
+        int beginnings = (int) Math.max(1, Math.min(BEGINNINGS, Fineness.EFFORT / (3 * once)));
         for (int across : columns) {
             for (List<Integer> order : orders) {
-                if (search.effort() + once * beginnings > EFFORT) {
+                if (search.effort() + once * beginnings > Fineness.EFFORT) {
                     return best;
                 }
                 SheetSearch.Found found =

@@ -43,9 +43,6 @@ final class SheetSearch {
         }
     }
 
-    /** How far up from the lowest shape room is looked for, in heights of the tallest. */
-    private static final int WINDOW = 2;
-
     private final List<List<Lying>> shapes;
     private final PageGrid grid;
     private long effort;
@@ -107,13 +104,9 @@ final class SheetSearch {
     Found laidAtOnce(List<Integer> order, int columns) {
         Sheet sheet = new Sheet(grid, columns);
         Spot[] spots = new Spot[shapes.size()];
-        int tallest = shapes.stream()
-                .flatMap(List::stream)
-                .mapToInt(lying -> lying.mask().rows())
-                .max()
-                .orElse(0);
+        int window = Fineness.window(shapes.stream().flatMap(List::stream).map(Lying::mask));
         for (int number : order) {
-            spots[number] = sheet.best(shapes.get(number), Math.max(0, sheet.depth() - WINDOW * tallest));
+            spots[number] = sheet.best(shapes.get(number), Math.max(0, sheet.depth() - window));
             sheet.put(spots[number]);
         }
         effort += sheet.effort();

@@ -9,18 +9,6 @@ import java.util.List;
 
 /** Lays shapes on a strip of a given width, so that the strip is short: the shortest that it finds, not the shortest there is. */
 public final class StripLayout {
-    /** Size of a square in mm, at least: a shape keeps up to one more from the next than it must. */
-    private static final double SQUARE = 4;
-
-    /** For this many shapes; for more of them squares are larger, so that all of them take not much longer. */
-    private static final double SHAPES = 50;
-
-    /** What is looked at at most, in rows of squares, but for one way to lay the shapes. */
-    private static final long EFFORT = 1_000_000;
-
-    /** How far up from the lowest shape room is looked for, in heights of the tallest. */
-    private static final int WINDOW = 2;
-
     /** A shape that lies one way round on the squares of the strip; its bounds begin {@code apart} from the strip's edges when its first square is at (0, 0). */
     private record Item(Turned shape, Mask mask) {}
 
@@ -47,7 +35,7 @@ public final class StripLayout {
     private StripLayout(List<Shape> shapes, double width, double apart) {
         this.width = width;
         this.apart = apart;
-        this.square = SQUARE * Math.max(1, Math.sqrt(shapes.size() / SHAPES));
+        this.square = Fineness.square(shapes.size());
         this.beyond = (int) Math.ceil(apart / 2 / square) + 1;
         this.shapes = shapes.stream()
                 .map(shape -> Turned.of(shape).stream()
@@ -103,7 +91,7 @@ public final class StripLayout {
         Place[] best = laid(order);
         long once = effort;
         for (List<Integer> other : orders.subList(1, orders.size())) {
-            if (effort + once > EFFORT) {
+            if (effort + once > Fineness.EFFORT) {
                 break;
             }
             Place[] places = laid(other);
@@ -126,7 +114,7 @@ public final class StripLayout {
         int tried = 0;
         int count = order.size();
         // every shape to every place; from the start again when the strip became shorter
-        while (tried < count * count && effort + once <= EFFORT) {
+        while (tried < count * count && effort + once <= Fineness.EFFORT) {
             List<Integer> other = new ArrayList<>(order);
             other.add(tried % count, other.remove(tried / count));
             tried++;
@@ -151,13 +139,9 @@ public final class StripLayout {
     private Place[] laid(List<Integer> order) {
         Board board = new Board((int) Math.ceil(width / square) + 2 * beyond);
         Place[] places = new Place[shapes.size()];
-        int tallest = shapes.stream()
-                .flatMap(List::stream)
-                .mapToInt(item -> item.mask().rows())
-                .max()
-                .orElse(0);
+        int window = Fineness.window(shapes.stream().flatMap(List::stream).map(Item::mask));
         for (int number : order) {
-            int from = Math.max(0, board.depth() - WINDOW * tallest);
+            int from = Math.max(0, board.depth() - window);
             Place best = shapes.get(number).stream()
                     .map(item -> highest(board, item, from))
                     .min(Comparator.comparingInt(Place::end))
