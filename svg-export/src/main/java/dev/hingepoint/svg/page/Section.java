@@ -40,6 +40,7 @@ record Section(String heading, List<Entry> entries) {
     record Entry(String words, List<Stroke> lead, List<String> cells) {
         private static final double BOX = 3;
         private static final double SAMPLE = 26;
+        private static final double AFTER_LEAD = 2;
 
         Entry {
             lead = List.copyOf(lead);
@@ -67,10 +68,9 @@ record Section(String heading, List<Entry> entries) {
 
         private double indent() {
             return lead.stream()
-                            .mapToDouble(stroke -> stroke.bounds().right())
-                            .max()
-                            .orElse(-2)
-                    + 2;
+                    .mapToDouble(stroke -> stroke.bounds().right() + AFTER_LEAD)
+                    .max()
+                    .orElse(0);
         }
     }
 
@@ -96,11 +96,11 @@ record Section(String heading, List<Entry> entries) {
             List<String> lines = Type.wrapped(entry.words(), width - taken, width - indent - INSET, TYPE);
             for (int i = 0; i < lines.size(); i++) {
                 List<Text> texts = new ArrayList<>();
-                double inset = indent + (i == 0 || indent > 0 ? 0 : INSET);
+                boolean isFirst = i == 0;
+                double inset = indent + (isFirst || indent > 0 ? 0 : INSET);
                 if (!lines.get(i).isEmpty()) {
                     texts.add(new Text(lines.get(i), new Point(inset, TYPE), TYPE, 0));
                 }
-                boolean isFirst = i == 0;
                 if (isFirst) {
                     texts.addAll(cells(entry.cells(), width));
                 }

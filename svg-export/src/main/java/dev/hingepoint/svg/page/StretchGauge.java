@@ -20,7 +20,7 @@ final class StretchGauge {
     private static final double[] HELD = {100, 50, 25};
 
     private static final double INSET = 2;
-    private static final double TICK = 7;
+    private static final double TICK = 3.5;
 
     private StretchGauge() {}
 
@@ -51,8 +51,8 @@ final class StretchGauge {
                 Section.TYPE,
                 0));
         double far = held;
-        tick(strokes, left, line, TICK);
-        tick(strokes, left + held, line, TICK);
+        tick(strokes, left, line);
+        tick(strokes, left + held, line);
         texts.add(new Text("hold", new Point(left + held + 1.5, line - 3.2), Section.TYPE, 0));
         double below = line + 4.6;
         // the nearer first, so that the farther one's line runs down beside its words
@@ -63,7 +63,7 @@ final class StretchGauge {
             if (stretch > 0) {
                 double at = left + held * (1 + stretch);
                 far = Math.max(far, held * (1 + stretch));
-                tick(strokes, at, line, TICK);
+                tick(strokes, at, line);
                 String words = way + ": it must reach here (" + Numbers.of(Math.rint(stretch * 1000) / 10) + " %)";
                 strokes.add(Stroke.of(Style.RULE, new Point(at, line), new Point(at, below + 1)));
                 texts.add(new Text(
@@ -75,7 +75,7 @@ final class StretchGauge {
         return new Drawn(strokes, texts);
     }
 
-    private static void tick(List<Stroke> strokes, double x, double line, double height) {
-        strokes.add(Stroke.of(Style.RULE, new Point(x, line - height / 2), new Point(x, line)));
+    private static void tick(List<Stroke> strokes, double x, double line) {
+        strokes.add(Stroke.of(Style.RULE, new Point(x, line - TICK), new Point(x, line)));
     }
 }
