@@ -1,0 +1,30 @@
+package dev.hingepoint.svg;
+
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.Architectures;
+import org.junit.jupiter.api.Test;
+
+/** Imports run one way: what is printed knows of files and of the geometry of laying, and these of nothing else here. */
+class PackagesTest {
+    @Test
+    void importsRunOneWay() {
+        Architectures.layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("file")
+                .definedBy("dev.hingepoint.svg.file")
+                .layer("lay")
+                .definedBy("dev.hingepoint.svg.lay")
+                .layer("page")
+                .definedBy("dev.hingepoint.svg.page")
+                .whereLayer("page")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("file")
+                .mayOnlyBeAccessedByLayers("page")
+                .whereLayer("lay")
+                .mayOnlyBeAccessedByLayers("page")
+                .check(new ClassFileImporter()
+                        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                        .importPackages("dev.hingepoint.svg"));
+    }
+}
