@@ -34,8 +34,8 @@ public record Card(
      *
      * @param front the second front, where that one was altered
      * @param make how it is made up: the choices in order, done after the alterations
-     * @param fits for the altered size, the body it now fits, in the chart's columns
      * @param steps what was done, step by step, in a fitter's words
+     * @param fits for the altered size, the body it now fits, in the chart's columns
      * @param construction how the altered size is put together, where not as the card says of all
      */
     public record Altered(

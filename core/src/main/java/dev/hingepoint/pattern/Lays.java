@@ -32,6 +32,7 @@ public record Lays(Map<String, Way> byPiece) {
             return words;
         }
 
+        /** Empty for words that no way is written in. */
         public static Optional<Way> named(String words) {
             return Stream.of(values()).filter(way -> way.words.equals(words)).findFirst();
         }
@@ -40,12 +41,14 @@ public record Lays(Map<String, Way> byPiece) {
     /** Where nothing is said, nothing is turned. */
     public static final Lays ONE_WAY = new Lays(Map.of());
 
+    /** The name under which stands what holds for every piece that is not named itself. */
     public static final String DEFAULT = "default";
 
     public Lays {
         byPiece = Collections.unmodifiableMap(new LinkedHashMap<>(byPiece));
     }
 
+    /** What a piece may do: what is said of it by name, else of all, else {@link Way#ONE_WAY}. */
     public Way of(Piece piece) {
         return byPiece.getOrDefault(piece.name(), byPiece.getOrDefault(DEFAULT, Way.ONE_WAY));
     }

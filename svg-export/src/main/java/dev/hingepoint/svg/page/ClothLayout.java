@@ -94,6 +94,7 @@ public final class ClothLayout {
         return cloth;
     }
 
+    /** The cloth's width. */
     public double width() {
         return width;
     }
@@ -146,7 +147,7 @@ public final class ClothLayout {
         return new ClothPicture(this, boxWidth, boxHeight).drawn();
     }
 
-    /** The drawing on a sheet of its own, as SVG. */
+    /** The drawing on a sheet of its own, as SVG; the sheet's width, its height and what is left free on every side are in mm. */
     public String svg(double sheetWidth, double sheetHeight, double margin) {
         Drawn picture = picture(sheetWidth - 2 * margin, sheetHeight - 2 * margin)
                 .moved(Motion.shift(new Vector(margin, margin)));

@@ -9,6 +9,7 @@ import java.util.Map;
  * How the cloths lie that the pieces are cut from.
  *
  * @param byCloth width of a cloth by its name
+ * @param nap whether every piece must lie the same way up
  */
 public record ClothWidths(Map<String, Length> byCloth, Nap nap) {
     /** Whether a cloth looks different upside down, so that every piece must lie the same way up. */
@@ -21,6 +22,7 @@ public record ClothWidths(Map<String, Length> byCloth, Nap nap) {
     /** The cloth that a piece is cut from where nothing else is said. */
     public static final String MAIN = "main";
 
+    /** What is stuck on or sewn in to stiffen, which is sold narrower than cloth. */
     public static final String INTERFACING = "interfacing";
 
     /** Usual widths: dress cloth 140 cm, interfacing 90 cm (common practice, no source). */

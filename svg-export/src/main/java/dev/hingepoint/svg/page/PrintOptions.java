@@ -157,11 +157,13 @@ public record PrintOptions(
                 paper, margin, overlap, calibration, scale, pieces, original, cloths, other, whoFor, date, body);
     }
 
+    /** Printed on every piece; empty for nobody, and for no date. */
     public PrintOptions forWhom(String name, String when) {
         return new PrintOptions(
                 paper, margin, overlap, calibration, scale, pieces, original, cloths, unit, name, when, body);
     }
 
+    /** For a body that was measured. */
     public PrintOptions forBody(Body of) {
         return new PrintOptions(
                 paper,

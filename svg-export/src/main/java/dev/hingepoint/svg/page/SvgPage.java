@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 public final class SvgPage {
     private SvgPage() {}
 
+    /** The page as a whole SVG document, the same text in any locale. */
     public static String write(Page page) {
         return write(page, page.printable(), "page " + page.name());
     }

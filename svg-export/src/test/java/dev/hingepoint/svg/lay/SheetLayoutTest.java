@@ -135,7 +135,7 @@ class SheetLayoutTest {
         assertEquals(SheetLayout.laid(shapes, A4, APART), SheetLayout.laid(shapes, A4, APART));
     }
 
-    /** Source: derived: four boxes of 88 x 133 mm with 3 mm round each and between them are 185 x 275 mm, less than a page of 190 x 277 mm. */
+    /** Source: derived: four boxes of 86 x 130 mm with 3 mm round them and between them are 181 x 269 mm, less than a page of 190 x 277 mm. */
     @Test
     void fourBoxesGoOnOnePage() {
         Shape box = Grounds.shape(Lays.Way.ONE_WAY, Grounds.box(0, 0, 86, 130));
@@ -159,7 +159,7 @@ class SheetLayoutTest {
         assertEquals(1, A4.needed(lying, SheetLayout.laid(lying, A4, APART)));
     }
 
-    /** Source: derived: a strip five times as wide as the widest sheet that is tried of itself, and half as high as a page. */
+    /** Source: derived: a strip five times as wide as the widest sheet that is tried of itself, and not half as high as a page. */
     @Test
     void aShapeWiderThanTheUsualSheetIsLaid() {
         List<Shape> wide = List.of(Grounds.shape(Lays.Way.ONE_WAY, Grounds.box(0, 0, 7000, 100)));
