@@ -41,7 +41,21 @@ final class Loops {
         if (turned) {
             Collections.reverse(outer);
         }
-        return outer;
+        return begunNear(ring.get(0), outer);
+    }
+
+    /** JTS may begin a ring anywhere: the same ring begins where it is nearest to where it began before. */
+    private static List<Point> begunNear(Point first, List<Point> ring) {
+        List<Point> open = ring.subList(0, ring.size() - 1);
+        int nearest = 0;
+        for (int i = 1; i < open.size(); i++) {
+            if (open.get(i).distanceTo(first) < open.get(nearest).distanceTo(first)) {
+                nearest = i;
+            }
+        }
+        List<Point> begun = new ArrayList<>(open.subList(nearest, open.size()));
+        begun.addAll(open.subList(0, nearest + 1));
+        return begun;
     }
 
     /** How often the ring runs clockwise, as one looks at the paper, round a point. */

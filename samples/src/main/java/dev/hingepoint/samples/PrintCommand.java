@@ -227,7 +227,7 @@ final class PrintCommand implements Callable<Integer> {
         PrintOptions options = printed.options();
         printed.notes().forEach(note -> out.println("note: " + note));
         String where = folder.resolve("pages.pdf") + ", and one by one to " + folder.resolve("pages");
-        if (options.paper().kind() != Paper.Kind.SHEET) {
+        if (options.paper().kind() == Paper.Kind.PROJECTION) {
             out.println("1 sheet for " + options.paper().name() + " written to " + where);
         } else {
             out.println(printed.pages().size() + " pages of " + options.paper().name() + " to tape together"

@@ -39,6 +39,11 @@ public final class SheetLayout {
         this.search = new SheetSearch(ways, grid);
     }
 
+    /** Width in mm of the widest shape that can be laid on pages. */
+    public static double widest(Pages pages, double apart) {
+        return WIDEST * pages.stepAcross() + pages.overlap() - 2 * apart - pages.stepAcross();
+    }
+
     /**
      * @param apart how far in mm shapes keep from each other and from the sheet's edges, at least
      * @throws IllegalArgumentException for a shape wider than 60 pages

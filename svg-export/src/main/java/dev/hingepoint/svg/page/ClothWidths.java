@@ -1,5 +1,8 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.pattern.Length;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -28,10 +31,22 @@ public record ClothWidths(Map<String, Length> byCloth, Nap nap) {
     /** Usual widths: dress cloth 140 cm, interfacing 90 cm (common practice, no source). */
     public static final ClothWidths USUAL = new ClothWidths(Map.of(), Nap.AS_CARD);
 
+    /** Wider cloth is not woven (common practice, no source). */
+    private static final double WIDEST = 5000;
+
     private static final Length DRESS_CLOTH = new Length(1400);
     private static final Length NARROW = new Length(900);
 
+    /** @throws Refusal for a width that no cloth has */
     public ClothWidths {
+        byCloth.forEach((cloth, width) -> {
+            if (!(width.mm() > 0 && width.mm() <= WIDEST)) {
+                throw new Refusal(Reason.BeyondLimit.of(
+                        "the cloth '" + cloth + "' cannot be " + width + " wide; cloth is up to "
+                                + Reason.millimetres(WIDEST),
+                        Where.UNKNOWN));
+            }
+        });
         byCloth = Collections.unmodifiableMap(new LinkedHashMap<>(byCloth));
     }
 

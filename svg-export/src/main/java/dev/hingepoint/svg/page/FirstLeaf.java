@@ -123,6 +123,7 @@ final class FirstLeaf {
                     "Measure the long distances that say \u201ccheck\u201d, from the left line, or the top one, of a page to that of the other.");
         } else {
             steps.add("Print all of it, and measure the squares once more before you cut.");
+            steps.add("Where it is in more than one strip, trim, glue and check as is written along the joints.");
         }
         List<Text> texts = new ArrayList<>();
         double y = small.top() + INSIDE + 4;

@@ -1,5 +1,8 @@
 package dev.hingepoint.svg.page;
 
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
@@ -47,6 +50,13 @@ record Layout(List<Drawn> drawings, List<List<List<Point>>> rings, List<Motion> 
 
     private static Laid paged(List<Shape> shapes, PrintOptions options) {
         Pages pages = new Pages(options.printableWidth(), options.printableHeight(), options.overlap());
+        double widest = SheetLayout.widest(pages, APART);
+        if (StripLayout.narrowest(shapes, APART) > widest) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "a piece is wider than " + Reason.millimetres(Math.floor(widest)) + ", as wide as pages of "
+                            + options.paper().name() + " can be laid; print it on larger paper",
+                    Where.UNKNOWN));
+        }
         return SheetLayout.laid(shapes, pages, APART);
     }
 

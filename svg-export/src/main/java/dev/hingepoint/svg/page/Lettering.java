@@ -5,7 +5,9 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -85,12 +87,14 @@ final class Lettering {
     }
 
     private boolean label(FreeSpace space, List<String> lines) {
+        List<Point> within = within(stitched);
         List<Setting> broad = List.of(headed(lines, Block.of(lines)), headed(lines, Block.wrapped(lines, NARROW_LINE)));
         List<Setting> low = IntStream.rangeClosed(2, MOST_COLUMNS)
                 .mapToObj(count -> (Setting) Block.inColumns(lines, count)::set)
                 .toList();
-        return types.label().stream().anyMatch(size -> isSet(space, broad, size))
-                || types.tight().stream().anyMatch(size -> isSet(space, broad, size) || isSet(space, low, size));
+        return types.label().stream().anyMatch(size -> isSet(space, broad, size, within))
+                || types.tight().stream()
+                        .anyMatch(size -> isSet(space, broad, size, within) || isSet(space, low, size, within));
     }
 
     /** The piece's name over the rest, where it is to be larger. */
@@ -104,11 +108,16 @@ final class Lettering {
         return new Headed(name, types.heading(), body)::set;
     }
 
+    /** The places in a space: of the box round a slanting strip they are few. */
+    private List<Point> within(FreeSpace space) {
+        return positions.stream().filter(space::holds).toList();
+    }
+
     /** Sets the first of the blocks that has room, level or on its side. */
-    private boolean isSet(FreeSpace space, List<Setting> blocks, double size) {
+    private boolean isSet(FreeSpace space, List<Setting> blocks, double size, List<Point> places) {
         for (Setting block : blocks) {
             for (double angle : new double[] {0, -StrictMath.PI / 2}) {
-                Optional<List<Text>> found = space.place(block.set(size, angle), positions.stream());
+                Optional<List<Text>> found = space.place(block.set(size, angle), places.stream());
                 if (found.isPresent()) {
                     texts.addAll(found.get());
                     return true;
@@ -125,11 +134,16 @@ final class Lettering {
      */
     boolean name(String name, List<Path> edges, List<List<Point>> cutting) {
         List<Setting> alone = List.of(Block.of(List.of(name))::set);
-        List<FreeSpace> spaces = List.of(stitched, stitched.alsoWithin(cutting));
+        FreeSpace cut = stitched.alsoWithin(cutting);
+        Map<FreeSpace, List<Point>> spaces = new LinkedHashMap<>();
+        spaces.put(stitched, within(stitched));
+        spaces.put(cut, within(cut));
         return types.along().stream()
-                .anyMatch(size -> spaces.stream()
-                        .anyMatch(space -> isSet(space, alone, size)
-                                || placed(space, () -> edges.stream().flatMap(path -> alongside(path, name, size)))));
+                .anyMatch(size -> spaces.entrySet().stream()
+                        .anyMatch(space -> isSet(space.getKey(), alone, size, space.getValue())
+                                || placed(
+                                        space.getKey(),
+                                        () -> edges.stream().flatMap(path -> alongside(path, name, size)))));
     }
 
     /** Words along a line, close above it or below, wherever along it there is room; or along another of the lines. */
@@ -218,8 +232,7 @@ final class Lettering {
 
     /** Places inside the piece. */
     List<Point> inside() {
-        return Stream.concat(Stream.of(stitched.interior()), positions.stream())
-                .filter(stitched::holds)
+        return Stream.concat(Stream.of(stitched.interior()), within(stitched).stream())
                 .toList();
     }
 

@@ -33,6 +33,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * stitching lines, the lines as drawn, and the grain and the levels of all but the largest.
  */
 final class PieceDrawing {
+    /** Lines beside a piece have at most so many characters, where there is a place to break them. */
+    private static final int BESIDE = 44;
+
     private static final Vector UPRIGHT = new Vector(0, 1);
 
     private final String name;
@@ -218,7 +221,7 @@ final class PieceDrawing {
         words.set(lettering);
         List<Beside.Row> rows = new ArrayList<>(lettering.rows());
         if (!isLabelled) {
-            rows.add(new Beside.Row(label, lettering.inside()));
+            rows.add(new Beside.Row(Block.wrapped(label, BESIDE).columns().get(0), lettering.inside()));
         }
         if (rows.isEmpty()) {
             return new Result(new Drawn(strokes, lettering.texts()), true);

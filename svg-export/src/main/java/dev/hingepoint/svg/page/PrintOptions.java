@@ -58,6 +58,8 @@ public record PrintOptions(
 
     private static final double MANY_LEAVES = 2;
 
+    private static final int LONGEST_NAME = 60;
+
     /** How far a margin may go where the paper is large, in mm. */
     private static final double WIDEST_MARGIN = 100;
 
@@ -66,6 +68,12 @@ public record PrintOptions(
 
     /** @throws Refusal for paper or margins that leave no room for the first page's squares, or an overlap that cannot hold the crosses */
     public PrintOptions {
+        if (whoFor.length() > LONGEST_NAME || date.length() > LONGEST_NAME) {
+            throw new Refusal(Reason.BeyondLimit.of(
+                    "whom it is for, and the date, stand on every piece: they have at most " + LONGEST_NAME
+                            + " characters each",
+                    Where.UNKNOWN));
+        }
         if (!(margin >= 0 && margin <= WIDEST_MARGIN)) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "a margin must be between 0 and " + Reason.millimetres(WIDEST_MARGIN), Where.UNKNOWN));
@@ -236,6 +244,15 @@ public record PrintOptions(
         double across = 1 / calibration.perMillimetreAcross();
         double down = 1 / calibration.perMillimetreDown();
         return new Motion(across, 0, 0, down, margin - left * across, margin - top * down);
+    }
+
+    /** On as much of a roll as a sheet needs where one page holds that. */
+    PrintOptions cutFor(Box sheet) {
+        double needed = sheet.bottom() / calibration.perMillimetreDown() + 2 * margin;
+        double least = LEAF.height() + 2 * margin;
+        return paper.kind() == Paper.Kind.ROLL && needed <= paper.height()
+                ? on(paper.cutTo(paper.width(), Math.max(needed, least)))
+                : this;
     }
 
     /** The paper that is used of a page which shows an area of the sheet, for what is drawn there. */

@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Prints the pieces of one size, or of several in one another: draws them, lays them on a sheet of few pages, and cuts the sheet into them. */
@@ -65,9 +66,22 @@ public final class Printing {
     /** What a person may have overlooked. */
     private void noted(PrintOptions options) {
         Draft draft = drafts.get(0);
+        String unknown = drawn.stream()
+                .flatMap(piece -> piece.drawn().texts().stream())
+                .flatMapToInt(text -> text.words().codePoints())
+                .filter(character -> Type.glyph(character) == 0)
+                .distinct()
+                .mapToObj(Character::toString)
+                .collect(Collectors.joining(" "));
+        if (!unknown.isEmpty()) {
+            notes.add("the font has no sign for " + unknown + "; a box stands in its place");
+        }
         if (drafts.size() > 1) {
             if (options.body().isPresent() || !options.cloths().byCloth().isEmpty()) {
                 notes.add("body and cloth are told of one size alone; print it by itself");
+            }
+            if (options.original() == PrintOptions.Original.SHOWN) {
+                notes.add("lines as they were drawn are shown of one size alone; print it by itself");
             }
             return;
         }
@@ -156,7 +170,7 @@ public final class Printing {
         /** How many sheets of paper it takes, with those to read. */
         int pages() {
             int toRead = options.areLeavesOnSheet() ? 0 : front.count();
-            return Tiling.count(layout.sheet(), options) + toRead;
+            return Tiling.count(layout.sheet(), rings(placed(layout)), options) + toRead;
         }
 
         Printed printed() {
@@ -211,17 +225,33 @@ public final class Printing {
         }
 
         private Printed printed(Layout lettered, Drawn sheet) {
-            List<Printed.Placed> placed = IntStream.range(0, pieces.size())
+            List<Printed.Placed> placed = placed(lettered);
+            PrintOptions cut = options.cutFor(sheet.bounds());
+            return new Printed(
+                    title,
+                    sheet,
+                    List.of(),
+                    Tiling.pages(title, sheet, rings(placed), cut),
+                    leastPages(),
+                    placed,
+                    notes,
+                    cut);
+        }
+
+        private List<Printed.Placed> placed(Layout laid) {
+            return IntStream.range(0, pieces.size())
                     .mapToObj(i -> {
-                        Motion motion = lettered.place(leaves + i);
+                        Motion motion = laid.place(leaves + i);
                         return new Printed.Placed(
                                 pieces.get(i).name(),
                                 pieces.get(i).number(),
                                 pieces.get(i).cutting().stream().map(motion::of).toList());
                     })
                     .toList();
-            return new Printed(
-                    title, sheet, List.of(), Tiling.pages(title, sheet, options), leastPages(), placed, notes, options);
+        }
+
+        private static List<List<Point>> rings(List<Printed.Placed> placed) {
+            return placed.stream().flatMap(piece -> piece.rings().stream()).toList();
         }
 
         /** Derived: a page can show no more than its printable area. */

@@ -2,16 +2,21 @@ package dev.hingepoint.svg.page;
 
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.JtsBridge;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /**
  * Cuts a sheet into pages. Neighbouring pages share a strip, the overlap, which is printed on both. A page on which there would be nothing that is not on its neighbours is left
- * out. Each line is cut only to the pages that its bounds touch.
+ * out, but not where it lies within a piece. Each line is cut only to the pages that its bounds touch.
  */
 final class Tiling {
     private final PrintOptions options;
@@ -19,8 +24,9 @@ final class Tiling {
     private final Map<Cell, List<Text>> texts = new HashMap<>();
     private final NavigableSet<Cell> needed = new TreeSet<>();
 
-    private Tiling(Drawn sheet, PrintOptions options) {
+    private Tiling(Drawn sheet, List<List<Point>> rings, PrintOptions options) {
         this.options = options;
+        rings.forEach(this::within);
         for (Stroke stroke : sheet.strokes()) {
             for (Cell cell : touched(stroke.bounds())) {
                 for (Stroke clipped : Clipping.clipped(stroke, area(cell, options))) {
@@ -41,15 +47,37 @@ final class Tiling {
      * The pages, row by row.
      *
      * @param title what each page says besides its name
+     * @param rings the closed lines that pieces are cut along
      */
-    static List<Page> pages(String title, Drawn sheet, PrintOptions options) {
-        Tiling tiling = new Tiling(sheet, options);
+    static List<Page> pages(String title, Drawn sheet, List<List<Point>> rings, PrintOptions options) {
+        Tiling tiling = new Tiling(sheet, rings, options);
         return tiling.needed.stream().map(cell -> tiling.page(title, cell)).toList();
     }
 
-    /** How many pages a sheet is cut into. */
+    /** A sheet on which no pieces lie, but lines and words alone. */
+    static List<Page> pages(String title, Drawn sheet, PrintOptions options) {
+        return pages(title, sheet, List.of(), options);
+    }
+
     static int count(Drawn sheet, PrintOptions options) {
-        return new Tiling(sheet, options).needed.size();
+        return count(sheet, List.of(), options);
+    }
+
+    /** How many pages a sheet is cut into. */
+    static int count(Drawn sheet, List<List<Point>> rings, PrintOptions options) {
+        return new Tiling(sheet, rings, options).needed.size();
+    }
+
+    /** A page in the middle of a piece is needed even where no line runs over it: paper with a hole in it cannot be cut out. */
+    private void within(List<Point> ring) {
+        PreparedGeometry ground = PreparedGeometryFactory.prepare(JtsBridge.polygon(ring));
+        for (Cell cell : touched(Box.around(ring))) {
+            Point middle = area(cell, options).centre();
+            Coordinate at = new Coordinate(middle.x(), middle.y());
+            if (ground.contains(ground.getGeometry().getFactory().createPoint(at))) {
+                needed.add(cell);
+            }
+        }
     }
 
     /** The part of the sheet that a page shows. */
@@ -93,10 +121,17 @@ final class Tiling {
         return new Page(
                 cell.row() + 1,
                 cell.column() + 1,
-                options.used(area, drawn.bounds()),
+                used(area, drawn),
                 options.margin(),
                 options.weight(),
                 drawn.moved(toPaper),
                 frame.moved(toPaper));
+    }
+
+    /** A roll is cut off below what is drawn on it; where strips of it are joined side by side they stay as long as one another. */
+    private Paper used(Box area, Drawn drawn) {
+        boolean isJoinedAside = needed.stream().anyMatch(cell -> cell.column() > 0);
+        boolean isWhole = drawn.equals(Drawn.NOTHING) || isJoinedAside;
+        return isWhole ? options.paper() : options.used(area, drawn.bounds());
     }
 }
