@@ -5,8 +5,8 @@ import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Vector;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Columns on leaf after leaf, that sections are set into one after the other. A heading is never parted from what follows it. */
 final class Columns {
@@ -21,7 +21,6 @@ final class Columns {
     private static final double MOST_KEPT = 50;
 
     private final List<Box> more;
-    private final double width;
     private final List<Drawn> leaves = new ArrayList<>();
     private final List<Box> open = new ArrayList<>();
     private double y;
@@ -32,10 +31,6 @@ final class Columns {
      */
     Columns(Drawn firstLeaf, List<Box> first, List<Box> more) {
         this.more = List.copyOf(more);
-        this.width = Stream.concat(first.stream(), more.stream())
-                .mapToDouble(Box::width)
-                .min()
-                .orElseThrow();
         leaves.add(firstLeaf);
         open.addAll(first);
         y = first.isEmpty() ? 0 : first.get(0).top();
@@ -56,21 +51,43 @@ final class Columns {
                 .toList();
     }
 
+    /** A short section is kept whole, of a longer one each entry, with the heading the first. */
     void add(Section section) {
-        List<Section.Row> rows = section.rows(width);
-        double height = rows.stream().mapToDouble(Section.Row::height).sum();
-        boolean isShort = height <= MOST_KEPT;
-        while (isShort && (open.isEmpty() || y + height > open.get(0).bottom())) {
+        if (open.isEmpty()) {
             next();
         }
-        for (int i = 0; i < rows.size(); i++) {
-            boolean isHeading = i == 0 && rows.size() > 1;
-            double needed = rows.get(i).height() + (isHeading ? rows.get(1).height() : 0);
-            while (open.isEmpty() || y + needed > open.get(0).bottom()) {
-                next();
-            }
-            set(rows.get(i));
+        List<Section.Row> all =
+                section.blocks(width()).stream().flatMap(List::stream).toList();
+        if (height(all) <= MOST_KEPT) {
+            findRoom(
+                    () -> section.blocks(width()).stream().flatMap(List::stream).toList());
         }
+        for (int i = 0; i < section.entries().size(); i++) {
+            int number = i;
+            findRoom(() -> section.blocks(width()).get(number)).forEach(this::set);
+        }
+    }
+
+    private double width() {
+        return open.get(0).width();
+    }
+
+    private static double height(List<Section.Row> rows) {
+        return rows.stream().mapToDouble(Section.Row::height).sum();
+    }
+
+    /**
+     * Goes on to the next column that has room, or, where none ever has, to a whole one.
+     *
+     * @param set the rows as they are set in the column that is open
+     */
+    private List<Section.Row> findRoom(Supplier<List<Section.Row>> set) {
+        List<Section.Row> rows = set.get();
+        for (int tried = 0; y + height(rows) > open.get(0).bottom() && tried <= open.size() + more.size(); tried++) {
+            next();
+            rows = set.get();
+        }
+        return rows;
     }
 
     /** A leaf of its own for something that is drawn. */

@@ -14,7 +14,7 @@ record Section(String heading, List<Entry> entries) {
     static final double HEADING = 4.2;
 
     static final double TYPE = 3.4;
-    private static final double LINE = 4.6;
+    private static final double LINE = 4.4;
 
     /** Room in mm above a heading, and between the columns of a table. */
     private static final double ABOVE = 3;
@@ -81,8 +81,18 @@ record Section(String heading, List<Entry> entries) {
      */
     record Row(Drawn drawn, double height) {}
 
-    /** Line by line, for a column of a width in mm; the heading is the first. */
-    List<Row> rows(double width) {
+    /** Entry by entry, each line by line, for a column of a width in mm; the heading goes with the first. */
+    List<List<Row>> blocks(double width) {
+        List<List<Row>> blocks = new ArrayList<>();
+        for (Entry entry : entries) {
+            List<Row> block = blocks.isEmpty() ? heading(width) : new ArrayList<>();
+            block.addAll(rows(entry, width));
+            blocks.add(block);
+        }
+        return blocks;
+    }
+
+    private List<Row> heading(double width) {
         List<Row> rows = new ArrayList<>();
         double above = ABOVE;
         for (String line : Type.wrapped(heading, width, width, HEADING)) {
@@ -90,28 +100,29 @@ record Section(String heading, List<Entry> entries) {
             rows.add(new Row(new Drawn(List.of(), List.of(text)), above + HEADING + 2));
             above = 0;
         }
-        for (Entry entry : entries) {
-            double indent = entry.indent();
-            double taken = indent + CELL * entry.cells().size();
-            List<String> lines = Type.wrapped(entry.words(), width - taken, width - indent - INSET, TYPE);
-            for (int i = 0; i < lines.size(); i++) {
-                List<Text> texts = new ArrayList<>();
-                boolean isFirst = i == 0;
-                double inset = indent + (isFirst || indent > 0 ? 0 : INSET);
-                if (!lines.get(i).isEmpty()) {
-                    texts.add(new Text(lines.get(i), new Point(inset, TYPE), TYPE, 0));
-                }
-                if (isFirst) {
-                    texts.addAll(cells(entry.cells(), width));
-                }
-                Motion down = Motion.shift(new Vector(0, TYPE));
-                List<Stroke> lead = isFirst
-                        ? entry.lead().stream()
-                                .map(stroke -> stroke.moved(down))
-                                .toList()
-                        : List.of();
-                rows.add(new Row(new Drawn(lead, texts), LINE));
+        return rows;
+    }
+
+    private static List<Row> rows(Entry entry, double width) {
+        double indent = entry.indent();
+        double taken = indent + CELL * entry.cells().size();
+        List<String> lines = Type.wrapped(entry.words(), width - taken, width - indent - INSET, TYPE);
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            List<Text> texts = new ArrayList<>();
+            boolean isFirst = i == 0;
+            double inset = indent + (isFirst || indent > 0 ? 0 : INSET);
+            if (!lines.get(i).isEmpty()) {
+                texts.add(new Text(lines.get(i), new Point(inset, TYPE), TYPE, 0));
             }
+            if (isFirst) {
+                texts.addAll(cells(entry.cells(), width));
+            }
+            Motion down = Motion.shift(new Vector(0, TYPE));
+            List<Stroke> lead = isFirst
+                    ? entry.lead().stream().map(stroke -> stroke.moved(down)).toList()
+                    : List.of();
+            rows.add(new Row(new Drawn(lead, texts), LINE));
         }
         return rows;
     }
