@@ -230,12 +230,16 @@ final class PrintCommand implements Callable<Integer> {
         if (options.paper().kind() == Paper.Kind.PROJECTION) {
             out.println("1 sheet for " + options.paper().name() + " written to " + where);
         } else {
-            out.println(printed.pages().size() + " pages of " + options.paper().name() + " to tape together"
-                    + (printed.leaves().isEmpty()
-                            ? ""
-                            : ", and " + printed.leaves().size() + " to read,")
-                    + " written to " + where + "; map.svg shows how they go together");
-            out.println("The area of the pieces alone would fill " + printed.leastPages() + " of them.");
+            int pages = printed.pages().size();
+            String taped = pages == 1
+                    ? "1 page of " + options.paper().name()
+                    : pages + " pages of " + options.paper().name() + " to tape together";
+            String read = printed.leaves().isEmpty()
+                    ? ""
+                    : ", and " + printed.leaves().size() + " to read,";
+            out.println(taped + read + " written to " + where + "; map.svg shows how they go together");
+            int least = printed.leastPages();
+            out.println("The area of the pieces alone would fill " + (least == 1 ? "1 page." : least + " pages."));
         }
         if (options.paper().kind() == Paper.Kind.PROJECTION) {
             out.println("Measure the grid on the cloth, across and down, before you cut.");

@@ -150,6 +150,7 @@ final class PieceDrawing {
 
     private List<Stroke> single(List<Path> original) {
         lines.cutting();
+        lines.foldLine();
         lines.notches();
         lines.stitching();
         lines.folds();
@@ -172,6 +173,7 @@ final class PieceDrawing {
             own.darts();
             own.drawnLines();
             if (size == largest) {
+                own.foldLine();
                 own.folds();
                 own.marks();
             } else {

@@ -16,6 +16,8 @@ import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The lines of one size of a piece on its drawing. What stands for something, an arrow or a cross, is as large at any scale. */
@@ -41,6 +43,11 @@ final class PieceLines {
     private final double signs;
     private final List<Stroke> strokes = new ArrayList<>();
 
+    /** The edges on the fold of the cloth as they lie on the drawing, and all others. */
+    private final List<Path> folds;
+
+    private final List<Path> others;
+
     /** The line of each fold's bracket. */
     private final List<Path> brackets = new ArrayList<>();
 
@@ -48,6 +55,13 @@ final class PieceLines {
         this.size = size;
         this.piece = size.piece();
         this.signs = types.signs();
+        Map<Boolean, List<Path>> edges = piece.edges().stream()
+                .collect(Collectors.partitioningBy(
+                        edge -> edge.kind() == Edge.Kind.FOLD
+                                && !size.unfolding().opens(edge),
+                        Collectors.mapping(edge -> edge.path().moved(size.place()), Collectors.toList())));
+        this.folds = edges.get(true);
+        this.others = edges.get(false);
     }
 
     List<Stroke> strokes() {
@@ -65,30 +79,52 @@ final class PieceLines {
 
     /** Where it lies on the fold of the cloth, nothing is cut. */
     void cutting() {
-        List<Path> folds = piece.edges().stream()
-                .filter(edge ->
-                        edge.kind() == Edge.Kind.FOLD && !size.unfolding().opens(edge))
-                .map(edge -> edge.path().moved(size.place()))
-                .toList();
+        runs(false).forEach(run -> draw(size.style(), run));
+    }
+
+    /** The fold, as far as the paper lies on it: with the allowances at its ends. */
+    void foldLine() {
+        runs(true).forEach(run -> draw(Style.FOLD, run));
+    }
+
+    /** The stretches of the cutting line on a fold, or those off it. */
+    private List<List<Point>> runs(boolean areOnFold) {
+        List<List<Point>> runs = new ArrayList<>();
         for (List<Point> ring : size.cutting()) {
-            List<Point> run = new ArrayList<>(List.of(ring.get(0)));
+            List<Point> run = new ArrayList<>();
             for (int i = 1; i < ring.size(); i++) {
-                Point middle = ring.get(i - 1).midpoint(ring.get(i));
-                boolean isOnFold = folds.stream().anyMatch(fold -> fold.distanceTo(middle) <= Tolerance.FLATTENING);
-                if (isOnFold) {
-                    endRun(run);
-                    run.clear();
+                if (isOnFold(ring.get(i - 1), ring.get(i)) != areOnFold) {
+                    end(run, runs);
+                    continue;
+                }
+                if (run.isEmpty()) {
+                    run.add(ring.get(i - 1));
                 }
                 run.add(ring.get(i));
             }
-            endRun(run);
+            end(run, runs);
+        }
+        return runs;
+    }
+
+    private static void end(List<Point> run, List<List<Point>> runs) {
+        if (!run.isEmpty()) {
+            runs.add(List.copyOf(run));
+            run.clear();
         }
     }
 
-    private void endRun(List<Point> run) {
-        if (run.size() > 1) {
-            draw(size.style(), run);
-        }
+    private boolean isOnFold(Point one, Point other) {
+        Point middle = one.midpoint(other);
+        return folds.stream()
+                        .anyMatch(fold -> isInLine(fold, one) && isInLine(fold, other)
+                                || fold.distanceTo(middle) <= Tolerance.FLATTENING)
+                && others.stream().noneMatch(edge -> edge.distanceTo(middle) <= Tolerance.FLATTENING);
+    }
+
+    private static boolean isInLine(Path fold, Point point) {
+        Vector along = fold.end().minus(fold.start()).unit();
+        return Math.abs(along.cross(point.minus(fold.start()))) <= Tolerance.FLATTENING;
     }
 
     void notches() {
@@ -97,10 +133,9 @@ final class PieceLines {
 
     void stitching() {
         for (Edge edge : piece.edges()) {
-            if (size.unfolding().opens(edge)) {
-                continue;
+            if (edge.kind() != Edge.Kind.FOLD) {
+                draw(Style.STITCHING, edge.path());
             }
-            draw(edge.kind() == Edge.Kind.FOLD ? Style.FOLD : Style.STITCHING, edge.path());
         }
     }
 

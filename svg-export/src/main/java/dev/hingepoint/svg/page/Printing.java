@@ -9,6 +9,8 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
+import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.WholeFiles;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -146,7 +148,10 @@ public final class Printing {
     }
 
     private FrontPages front(PrintOptions options) {
-        List<String> needed = cloths.stream().map(ClothLayout::sentence).toList();
+        List<String> needed = cloths.stream()
+                .map(cloth -> cloth.sentence()
+                        + (options.unit() == Unit.INCH ? ", " + new Length(cloth.needed()).inInches() + " long" : ""))
+                .toList();
         List<Section> sections = new ToRead(drafts, options).sections(needed);
         return new FrontPages(options.leaf(), drafts.get(0).pattern().card(), title, sections, cloths, options);
     }

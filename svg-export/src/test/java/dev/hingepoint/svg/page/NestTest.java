@@ -98,7 +98,12 @@ class NestTest {
                     Point at = ring.get(k - 1).midpoint(ring.get(k));
                     boolean isOnFold = piece.edges().stream()
                             .filter(edge -> edge.kind() == Edge.Kind.FOLD)
-                            .anyMatch(edge -> edge.path().distanceTo(at) < 0.01);
+                            .map(edge -> edge.path())
+                            .anyMatch(fold -> Math.abs(fold.end()
+                                            .minus(fold.start())
+                                            .unit()
+                                            .cross(at.minus(fold.start())))
+                                    < 0.01);
                     Geometry scaled = lines.getFactory()
                             .createPoint(new Coordinate(at.x() * scale.factor(), at.y() * scale.factor()));
                     assertEquals(!isOnFold, lines.isWithinDistance(scaled, 1e-9), at.toString());

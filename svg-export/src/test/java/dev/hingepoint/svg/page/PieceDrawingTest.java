@@ -9,6 +9,7 @@ import dev.hingepoint.Refusal;
 import dev.hingepoint.allowance.CuttingLine;
 import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.alter.Order;
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -105,9 +106,11 @@ class PieceDrawingTest {
             }
             Drawn drawn = ClearWords.of(drawing, 2.5);
             Geometry expected = lines(piece, scaling(scale));
-            Geometry stitching = lines(of(drawn, Style.STITCHING, Style.FOLD, Style.DART));
+            Geometry stitching = lines(of(drawn, Style.STITCHING, Style.DART));
             assertTrue(expected.buffer(0.03).covers(stitching));
-            assertTrue(stitching.buffer(0.03).covers(expected));
+            // the fold runs on through the allowances at its ends
+            Geometry withFolds = lines(of(drawn, Style.STITCHING, Style.FOLD, Style.DART));
+            assertTrue(withFolds.buffer(0.03).covers(expected));
             List<String> words = ClearWords.words(drawn);
             assertEquals(scale != Scale.FULL, words.contains(scale.words() + ", not for cutting"));
             // 4 x 250: twice the front and twice the back, however small they are drawn
@@ -396,5 +399,23 @@ class PieceDrawingTest {
             drafts.forEach(
                     each -> PieceDrawing.of(List.of(each), projected).forEach(drawing -> ClearWords.of(drawing, 5)));
         }
+    }
+
+    /** Source: common practice: the fold of the cloth is not cut; the cutting line ends where it meets it. */
+    @Test
+    void theFoldIsNoLineToCut() {
+        Drawn drawn =
+                PieceDrawing.of(List.of(draft), PLAIN).get(0).drawn(List.of()).drawn();
+        Path fold = draft.piece("front").edge("centre front").path();
+        List<Stroke> cut = of(drawn, Style.CUTTING);
+        assertEquals(1, cut.size());
+        List<Point> points = cut.get(0).points();
+        for (int i = 1; i < points.size(); i++) {
+            Point middle = points.get(i - 1).midpoint(points.get(i));
+            assertTrue(Math.abs(middle.x() - fold.start().x()) > 0.01, middle.toString());
+        }
+        Box line = of(drawn, Style.FOLD).get(0).bounds();
+        assertEquals(points.get(0).y(), points.get(0).y() < 500 ? line.top() : line.bottom(), 1e-9);
+        assertEquals(0, line.width(), 1e-9);
     }
 }
