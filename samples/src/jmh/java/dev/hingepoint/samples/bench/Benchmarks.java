@@ -11,22 +11,34 @@ public final class Benchmarks {
     /** The system property that says where the samples module lies. */
     static final String MODULE = "hingepoint.samples";
 
+    private static final String COLD = "PrintBenchmark.*";
+
     private Benchmarks() {}
 
     /** @param arguments the folder of the samples module, then {@code smoke} or {@code full} */
     public static void main(String[] arguments) throws RunnerException {
         boolean isSmoke = arguments.length > 1 && arguments[1].equals("smoke");
-        ChainedOptionsBuilder options = new OptionsBuilder()
-                .include("dev\\.hingepoint\\.samples\\.bench")
-                .threads(1)
-                .forks(1)
-                .jvmArgs("-Xmx256m", "-D" + MODULE + "=" + arguments[0]);
-        options = isSmoke
-                ? options.warmupIterations(0).measurementIterations(1).measurementTime(TimeValue.milliseconds(100))
-                : options.warmupIterations(4)
+        ChainedOptionsBuilder warm = options(arguments[0], ".*").exclude(COLD);
+        warm = isSmoke
+                ? warm.warmupIterations(0).measurementIterations(1).measurementTime(TimeValue.milliseconds(100))
+                : warm.warmupIterations(4)
                         .warmupTime(TimeValue.seconds(1))
                         .measurementIterations(5)
                         .measurementTime(TimeValue.seconds(1));
-        new Runner(options.build()).run();
+        new Runner(warm.build()).run();
+        // as a process meets it: once, with nothing warm
+        new Runner(options(arguments[0], COLD)
+                        .warmupIterations(0)
+                        .measurementIterations(1)
+                        .build())
+                .run();
+    }
+
+    private static ChainedOptionsBuilder options(String module, String included) {
+        return new OptionsBuilder()
+                .include("dev\\.hingepoint\\.samples\\.bench\\." + included)
+                .threads(1)
+                .forks(1)
+                .jvmArgs("-Xmx256m", "-D" + MODULE + "=" + module);
     }
 }
