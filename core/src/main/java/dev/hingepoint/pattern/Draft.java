@@ -113,6 +113,11 @@ public record Draft(Pattern pattern, String size, Optional<String> front, Patter
         return pattern.card().construction(size, front);
     }
 
+    /** What was done to this size with this front; empty where nothing was. */
+    public Optional<Card.Altered> altered() {
+        return pattern.card().altered().filter(done -> done.isOf(size, front));
+    }
+
     /** The seams of this size. */
     public List<Seam> seams() {
         return construction().seams();

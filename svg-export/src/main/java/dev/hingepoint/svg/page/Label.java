@@ -66,18 +66,12 @@ final class Label {
     }
 
     private static List<AlterationRequest> alterations(Draft draft) {
-        return draft.pattern()
-                .card()
-                .altered()
-                .filter(altered -> altered.size().equals(draft.size()))
-                .map(Card.Altered::alterations)
-                .orElse(List.of());
+        return draft.altered().map(Card.Altered::alterations).orElse(List.of());
     }
 
     /** Whether any step was done to the piece; where the card tells no steps, each may have been. */
     private static boolean isAltered(Draft draft, Piece piece) {
-        List<String> steps =
-                draft.pattern().card().altered().map(Card.Altered::steps).orElse(List.of());
+        List<String> steps = draft.altered().map(Card.Altered::steps).orElse(List.of());
         return steps.isEmpty() || steps.stream().anyMatch(step -> step.startsWith(piece.name() + ": "));
     }
 

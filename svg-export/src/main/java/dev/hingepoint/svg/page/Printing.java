@@ -6,6 +6,7 @@ import dev.hingepoint.Where;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
@@ -18,6 +19,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -88,12 +90,15 @@ public final class Printing {
             return;
         }
         new ToRead(drafts, options).tooNarrow().forEach(place -> notes.add("getting in: " + place));
-        draft.pattern()
-                .card()
-                .altered()
-                .filter(altered -> !altered.size().equals(draft.size()))
-                .ifPresent(altered -> notes.add("size " + draft.size()
-                        + " is printed as it was drawn; what was altered is size " + altered.size()));
+        Optional<Card.Altered> anything = draft.pattern().card().altered();
+        if (anything.isPresent() && draft.altered().isEmpty()) {
+            notes.add("size " + draft.size() + " is printed as it was drawn; what was altered is size "
+                    + anything.get().size()
+                    + anything.get()
+                            .front()
+                            .map(front -> " with the front " + front)
+                            .orElse(""));
+        }
     }
 
     /** @throws Refusal where a piece cannot be drawn, for example because its allowance is too wide */

@@ -121,10 +121,7 @@ final class ToRead {
     }
 
     private Optional<Card.Altered> altered() {
-        return draft.pattern()
-                .card()
-                .altered()
-                .filter(altered -> altered.size().equals(draft.size()))
+        return draft.altered()
                 .filter(altered ->
                         !altered.alterations().isEmpty() || !altered.make().isEmpty());
     }
