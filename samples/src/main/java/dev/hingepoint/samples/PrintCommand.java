@@ -35,9 +35,10 @@ import picocli.CommandLine.Spec;
         description = "Draws the pieces of one size at true scale, with seam allowance, on pages to tape together.",
         footer = {
             "",
-            "Writes pages.pdf, all pages in order; the same pages one by one, pages/0.1.svg (to read first), pages/1.1.svg, ...;",
-            "and map.svg, which shows how they go together. Print the first page alone first, at 100 %%, and measure its squares",
-            "before you cut. Lengths are in mm where no unit is written.",
+            "Writes pages.pdf, all pages in order; the same pages one by one, pages/0.1.svg (to read first),",
+            "pages/1.1.svg, ...; and map.svg, which shows how they go together.",
+            "Print the first page alone first, at 100 %%, and measure its squares before you cut.",
+            "Lengths are in mm where no unit is written.",
             "",
             "Example: hingepoint print altered/altered.yaml --size 40 --paper a4 --out altered",
             "A printer that makes the 100 mm square 98.5 mm wide and 99 mm high:  --measured 98.5x99.0mm",
@@ -90,7 +91,7 @@ final class PrintCommand implements Callable<Integer> {
             names = "--measured",
             paramLabel = "WxH",
             description =
-                    "What the 100 mm square measured, width and height, for example 98.5x99.0mm: all pages are scaled to come out true.")
+                    "What the 100 mm square measured, width x height: 98.5x99.0mm scales all pages to come out true.")
     private String measured;
 
     @Option(
@@ -147,8 +148,7 @@ final class PrintCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintOptions options = options();
         PatternFiles.LoadedPattern loaded = PatternFiles.read(card);
-        Optional<Pattern> drawn = Optional.ofNullable(original)
-                .map(file -> PatternFiles.read(file).pattern());
+        Optional<Pattern> drawn = Optional.ofNullable(original).map(file -> original(loaded.pattern()));
         List<Draft> drafts = sizes(loaded.pattern()).stream()
                 .map(one -> Pieces.of(loaded, card, one, Optional.ofNullable(front)))
                 .map(draft -> drawn.map(before -> new Draft(draft.pattern(), draft.size(), draft.front(), before))

@@ -127,6 +127,8 @@ class PrintCommandTest {
                 "--size 40 --cloth 30cm | a cloth of at least",
                 "--size 40 --cloth silk | no length",
                 "--size 40 --original missing.yaml | there is no such file",
+                "--size 40 --original patterns/shell.yaml | name the card that was altered",
+                "--size 40 --cloth lining=90cm | no piece is cut from the cloth 'lining'",
                 "--size 40 --body missing.yaml | there is no such file",
                 "--size 40 --unit ell | no unit",
             })
