@@ -62,7 +62,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
             }
             draft = altered.draft();
         }
-        Card card = draft.pattern().card().withAltered(altered(before, draft, order, steps));
+        Card card = draft.pattern().card().withAltered(altered(before, draft, order, entries));
         Draft after = draft.with(draft.pattern().with(card));
         Ledger ledger = new Ledger(card.name(), order.size(), entries, List.of(), Ledger.seams(after));
         return new Fitting(before, after, ledger, steps, notes);
@@ -106,13 +106,13 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 : List.of("a fitter would go in another order: " + String.join(", ", sorted));
     }
 
-    private static Card.Altered altered(Draft before, Draft after, Order order, List<Step> steps) {
+    private static Card.Altered altered(Draft before, Draft after, Order order, List<Ledger.Entry> entries) {
         List<AlterationRequest> all = new ArrayList<>();
         Optional<Card.Altered> already =
                 before.pattern().card().altered().filter(done -> done.size().equals(order.size()));
         already.ifPresent(done -> all.addAll(done.alterations()));
         List<String> told = new ArrayList<>(already.map(Card.Altered::steps).orElse(List.of()));
-        steps.forEach(step -> told.add(step.sentence()));
+        entries.forEach(entry -> told.addAll(entry.sentences()));
         List<AlterationRequest> made = already.map(Card.Altered::make).orElse(List.of());
         Optional<Construction> own = after.pattern()
                 .card()

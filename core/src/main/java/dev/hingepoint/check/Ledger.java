@@ -30,6 +30,13 @@ public record Ledger(String pattern, String size, List<Entry> alterations, List<
             girths = List.copyOf(girths);
             notes = List.copyOf(notes);
         }
+
+        /** Step by step: "sway back, back: Fold out 12 mm at centre back". */
+        public List<String> sentences() {
+            return steps.stream()
+                    .map(step -> name + ", " + step.piece() + ": " + step.caption())
+                    .toList();
+        }
     }
 
     /** A fitter's step, in words. */

@@ -39,20 +39,20 @@ public final class MadeUp {
             made.notes().forEach(note -> notes.add(request.name() + ": " + note));
             draft = made.draft();
         }
-        Draft after = remembering(draft, make, steps.subList(fitting.steps().size(), steps.size()));
+        Draft after = remembering(draft, make, entries);
         Ledger altered = fitting.ledger();
         Ledger ledger =
                 new Ledger(altered.pattern(), altered.size(), altered.alterations(), entries, Ledger.seams(after));
         return new Fitting(fitting.before(), after, ledger, steps, notes);
     }
 
-    private static Draft remembering(Draft draft, List<AlterationRequest> make, List<Step> steps) {
+    private static Draft remembering(Draft draft, List<AlterationRequest> make, List<Ledger.Entry> entries) {
         Pattern pattern = draft.pattern();
         Card.Altered done = pattern.card().altered().orElseThrow();
         List<AlterationRequest> all = new ArrayList<>(done.make());
         all.addAll(make);
         List<String> told = new ArrayList<>(done.steps());
-        steps.forEach(step -> told.add(step.sentence()));
+        entries.forEach(entry -> told.addAll(entry.sentences()));
         return draft.with(pattern.with(pattern.card().withAltered(done.withMake(all, told))));
     }
 }

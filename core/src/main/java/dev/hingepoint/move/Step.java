@@ -35,11 +35,6 @@ public record Step(
         return new Step(caption, before, after, List.of(), List.of(), List.of(), List.of());
     }
 
-    /** "back: Fold out 12 mm at centre back". */
-    public String sentence() {
-        return before.name() + ": " + caption;
-    }
-
     /**
      * A part of the paper and how it moved.
      *

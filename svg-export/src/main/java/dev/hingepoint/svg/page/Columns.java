@@ -18,12 +18,15 @@ final class Columns {
     private static final double WIDEST = 112;
 
     /** A section of less height in mm is not parted. */
-    private static final double MOST_KEPT = 50;
+    private static final double MOST_KEPT = 120;
 
     private final List<Box> more;
     private final List<Drawn> leaves = new ArrayList<>();
     private final List<Box> open = new ArrayList<>();
     private double y;
+
+    /** How far down words reach on the last leaf. */
+    private double reached;
 
     /**
      * @param first the columns of the first leaf, in reading order
@@ -94,6 +97,7 @@ final class Columns {
     void add(Drawn leaf) {
         open.clear();
         leaves.add(leaf);
+        reached = Double.POSITIVE_INFINITY;
     }
 
     private void next() {
@@ -103,6 +107,7 @@ final class Columns {
         if (open.isEmpty()) {
             leaves.add(Drawn.NOTHING);
             open.addAll(more);
+            reached = 0;
         }
         y = open.get(0).top();
     }
@@ -112,6 +117,12 @@ final class Columns {
         Motion place = Motion.shift(new Vector(open.get(0).left(), y));
         leaves.set(last, leaves.get(last).and(row.drawn().moved(place)));
         y += row.height();
+        reached = Math.max(reached, y);
+    }
+
+    /** How far down in mm words reach on the last leaf; all of it where there is only the first, which the squares stand on. */
+    double reached() {
+        return leaves.size() > 1 ? reached : Double.POSITIVE_INFINITY;
     }
 
     /** Every leaf, in order. */

@@ -61,13 +61,16 @@ final class FirstLeaf {
         return Math.min(width - SHORT, height - LONG);
     }
 
-    /** Where words have room beside the squares, column by column. */
+    /** Where words have room to the right of the squares, column by column. */
     List<Box> columns() {
         double right = Math.max(small.right(), large.right()) + 2 * GAP;
-        double below = Math.max(small.bottom(), large.bottom()) + 1;
-        List<Box> columns = new ArrayList<>(Columns.in(box(right, room.top() + TOP - 3, room.right(), room.bottom())));
-        columns.addAll(Columns.in(box(room.left() + LEFT, below, right - 2 * GAP, room.bottom())));
-        return columns;
+        return Columns.in(box(right, room.top() + TOP - 3, room.right(), room.bottom()));
+    }
+
+    /** The room below the squares. */
+    Box below() {
+        double bottom = Math.max(small.bottom(), large.bottom()) + 1;
+        return box(room.left() + LEFT, bottom, Math.max(small.right(), large.right()), room.bottom());
     }
 
     private static Box box(double left, double top, double right, double bottom) {

@@ -13,14 +13,31 @@ final class FrontPages {
     /** How far in mm the pictures of cloths stand from one another. */
     private static final double APART = 5;
 
+    /** Cloths are drawn below words where these leave them so much of a leaf. */
+    private static final double ENOUGH = 0.55;
+
     private final Box room;
     private final Box mapRoom;
     private final List<Drawn> toRead;
     private final List<ClothLayout> cloths;
 
-    /** @param room of each leaf, in mm, as it comes out of the printer */
+    /** Whether the words leave room for the cloths on their last leaf, and where these are drawn. */
+    private final boolean isRoomBelow;
+
+    private final Box pictureRoom;
+
+    /**
+     * @param room of each leaf, in mm, as it comes out of the printer
+     * @param heed what stands on the first leaf where there is any room on it
+     */
     FrontPages(
-            Box room, Card card, String title, List<Section> sections, List<ClothLayout> cloths, PrintOptions options) {
+            Box room,
+            Card card,
+            String title,
+            Section heed,
+            List<Section> sections,
+            List<ClothLayout> cloths,
+            PrintOptions options) {
         this.room = room;
         this.cloths = List.copyOf(cloths);
         Box gauge = new Box(room.left(), room.bottom() - StretchGauge.HEIGHT, room.right(), room.bottom());
@@ -29,19 +46,38 @@ final class FrontPages {
         boolean isBeside = stretch.isPresent() && FirstLeaf.spare(rest.width(), rest.height()) >= 0;
         FirstLeaf first = new FirstLeaf(isBeside ? rest : room);
         this.mapRoom = first.mapRoom();
-        Drawn squares = first.drawn(title, ToRead.whoFor(options), options);
-        Columns columns =
-                new Columns(isBeside ? squares.and(stretch.get()) : squares, first.columns(), Columns.in(room));
+        List<Drawn> onFirst = new ArrayList<>(List.of(first.drawn(title, ToRead.whoFor(options), options)));
+        if (isBeside) {
+            onFirst.add(stretch.get());
+        }
+        List<Box> free = new ArrayList<>(first.columns());
+        List<Box> below = Columns.in(first.below());
+        // what to heed stands below the squares, whatever else finds room
+        boolean isBelow = !below.isEmpty() && heed.fits(below.get(0));
+        if (isBelow) {
+            onFirst.add(heed.set(below.get(0)));
+            free.addAll(below.subList(1, below.size()));
+        } else {
+            free.addAll(below);
+        }
+        Columns columns = new Columns(Drawn.of(onFirst), free, Columns.in(room));
+        if (!isBelow) {
+            columns.add(heed);
+        }
         sections.forEach(columns::add);
         if (stretch.isPresent() && !isBeside) {
             columns.add(stretch.get());
         }
         this.toRead = columns.leaves();
+        double under = Math.min(columns.reached() + APART, room.bottom());
+        Box left = new Box(room.left(), under, room.right(), room.bottom());
+        this.isRoomBelow = left.height() >= ENOUGH * room.height();
+        this.pictureRoom = isRoomBelow ? left : room;
     }
 
     /** How many leaves there are, with the map on the first. */
     int count() {
-        return toRead.size() + (cloths.isEmpty() ? 0 : 1);
+        return toRead.size() + (cloths.isEmpty() || isRoomBelow ? 0 : 1);
     }
 
     /** Leaf by leaf, with the map in the larger square, or on a leaf more where it could not be read there. */
@@ -64,7 +100,8 @@ final class FrontPages {
     private List<Drawn> leaves() {
         List<Drawn> leaves = new ArrayList<>(toRead);
         if (!cloths.isEmpty()) {
-            leaves.add(pictures());
+            Drawn before = isRoomBelow ? leaves.remove(leaves.size() - 1) : Drawn.NOTHING;
+            leaves.add(before.and(pictures()));
         }
         return leaves;
     }
@@ -73,11 +110,12 @@ final class FrontPages {
     private Drawn pictures() {
         int columns = Math.min(2, cloths.size());
         int rows = (cloths.size() + columns - 1) / columns;
-        double width = room.width() / columns;
-        double height = room.height() / rows;
+        double width = pictureRoom.width() / columns;
+        double height = pictureRoom.height() / rows;
         List<Drawn> all = new ArrayList<>();
         for (int i = 0; i < cloths.size(); i++) {
-            Vector place = new Vector(room.left() + i % columns * width, room.top() + i / columns * height);
+            Vector place =
+                    new Vector(pictureRoom.left() + i % columns * width, pictureRoom.top() + i / columns * height);
             all.add(cloths.get(i).picture(width - APART, height - APART).moved(Motion.shift(place)));
         }
         return Drawn.of(all);

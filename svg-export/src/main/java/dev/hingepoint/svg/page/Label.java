@@ -46,7 +46,7 @@ final class Label {
         }
         lines.add(
                 sizes.size() == 1
-                        ? "size " + size(of.size(), alterations(of))
+                        ? "size " + size(of.size(), alterations(of, piece))
                         : "sizes "
                                 + String.join(
                                         ", ", sizes.stream().map(Draft::size).toList()));
@@ -58,21 +58,19 @@ final class Label {
         lines.addAll(allowances(construction.allowances(), piece, copy, options));
         for (Draft size : sizes) {
             String which = sizes.size() == 1 ? "" : "size " + size.size() + ", ";
-            if (isAltered(size, piece)) {
-                alterations(size).forEach(request -> lines.add(which + told(request)));
-            }
+            alterations(size, piece).forEach(request -> lines.add(which + told(request)));
         }
         return lines;
     }
 
-    private static List<AlterationRequest> alterations(Draft draft) {
-        return draft.altered().map(Card.Altered::alterations).orElse(List.of());
-    }
-
-    /** Whether any step was done to the piece; where the card tells no steps, each may have been. */
-    private static boolean isAltered(Draft draft, Piece piece) {
+    /** What was done to a piece, in its order; where the card does not tell the steps, each may have been. */
+    private static List<AlterationRequest> alterations(Draft draft, Piece piece) {
         List<String> steps = draft.altered().map(Card.Altered::steps).orElse(List.of());
-        return steps.isEmpty() || steps.stream().anyMatch(step -> step.startsWith(piece.name() + ": "));
+        return draft.altered().map(Card.Altered::alterations).orElse(List.of()).stream()
+                .filter(request -> steps.isEmpty()
+                        || steps.stream()
+                                .anyMatch(step -> step.startsWith(request.name() + ", " + piece.name() + ": ")))
+                .toList();
     }
 
     /** "40, hip 44". */

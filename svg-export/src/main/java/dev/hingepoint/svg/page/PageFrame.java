@@ -21,6 +21,9 @@ final class PageFrame {
     /** How far in mm the arms of a cross reach. */
     static final double ARM = 3;
 
+    /** A joint has a cross about every so many mm, and two at the least. */
+    private static final double BETWEEN_CROSSES = 200;
+
     /** Sizes of type in mm. */
     private static final double NAME = 5;
 
@@ -39,6 +42,9 @@ final class PageFrame {
     private static final double CLEAR = 0.8;
 
     private static final double[] CLEAR_OF_NAME = {8, 4, 2, CLEAR};
+
+    /** How far in mm they keep where there is more room. */
+    private static final double BESIDE_WORDS = 3;
 
     /** How far in mm words stand from the line that they speak of. */
     private static final double BESIDE = 1.5;
@@ -73,7 +79,10 @@ final class PageFrame {
         onPage.texts().forEach(free::take);
         strokes.forEach(free::take);
         List<Text> texts = new ArrayList<>();
-        words.forEach(places -> texts.add(free.place(places.stream()).orElse(places.get(0))));
+        FreeSpace wide = free.keepingOff(BESIDE_WORDS);
+        words.forEach(places -> texts.add(wide.place(places.stream())
+                .or(() -> free.place(places.stream()))
+                .orElse(places.get(0))));
         if (options.scale() == Scale.FULL) {
             texts.addAll(name(free));
         }
@@ -111,10 +120,11 @@ final class PageFrame {
         joint(from, to, strip, "glue; " + neighbour.name() + " lies here");
     }
 
-    /** Two crosses in the middle of a strip, and between them, or wherever there is room, its words. */
+    /** Two crosses or more in the middle of a strip, and between them, or wherever there is room, its words. */
     private void joint(Point from, Point to, Vector strip, String said) {
-        for (double part : new double[] {0.25, 0.75}) {
-            Point at = from.towards(to, part).plus(strip.times(0.5));
+        int crosses = (int) Math.max(2, Math.round(from.distanceTo(to) / BETWEEN_CROSSES));
+        for (int i = 0; i < crosses; i++) {
+            Point at = from.towards(to, (i + 0.5) / crosses).plus(strip.times(0.5));
             Vector across = new Vector(ARM, 0);
             Vector down = new Vector(0, ARM);
             strokes.add(Stroke.of(Style.JOIN, at.minus(across), at.plus(across)));
@@ -163,7 +173,7 @@ final class PageFrame {
             first = before.apply(first);
             steps++;
         }
-        if (!isLast || steps < 2) {
+        if (!isLast || steps == 0) {
             return;
         }
         String said = "check: from " + first.name() + " " + side + " to " + cell.name() + " " + side + ": "

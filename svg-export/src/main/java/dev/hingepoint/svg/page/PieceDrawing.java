@@ -85,7 +85,8 @@ final class PieceDrawing {
         this.sizeNames = new SizeNames(sizes);
         this.lines = new PieceLines(largest, types);
         this.strokes = isNest ? nest() : single(original);
-        this.words = new PieceWords(largest, lines, isNest ? Optional.of(sizeNames) : Optional.empty(), original);
+        this.words =
+                new PieceWords(largest, lines, isNest ? Optional.of(sizeNames) : Optional.empty(), original, options);
     }
 
     /**

@@ -1,10 +1,10 @@
 package dev.hingepoint.svg.page;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Names;
@@ -19,8 +19,10 @@ import java.util.Set;
  * @param size whose lines are named
  * @param sizeNames where several sizes lie in one another: the names of their lines; the girths at the levels, which are each size's own, are then left out
  * @param original the lines as drawn, the longest first
+ * @param options in whose unit girths are told
  */
-record PieceWords(LaidSize size, PieceLines lines, Optional<SizeNames> sizeNames, List<Path> original) {
+record PieceWords(
+        LaidSize size, PieceLines lines, Optional<SizeNames> sizeNames, List<Path> original, PrintOptions options) {
     private static final Set<String> CENTRES = Set.of(Names.CENTRE_FRONT, Names.CENTRE_BACK);
 
     void set(Lettering lettering) {
@@ -50,7 +52,8 @@ record PieceWords(LaidSize size, PieceLines lines, Optional<SizeNames> sizeNames
     private String named(Level level) {
         return sizeNames.isPresent()
                 ? level.name()
-                : level.name() + " " + Reason.millimetres(Math.rint(size.draft().girth(level.name()))) + " round";
+                : level.name() + " "
+                        + options.length(new Length(Math.rint(size.draft().girth(level.name())))) + " round";
     }
 
     private List<Path> images(Path path) {

@@ -157,8 +157,15 @@ public final class Printing {
                 .map(cloth -> cloth.sentence()
                         + (options.unit() == Unit.INCH ? ", " + new Length(cloth.needed()).inInches() + " long" : ""))
                 .toList();
-        List<Section> sections = new ToRead(drafts, options).sections(needed);
-        return new FrontPages(options.leaf(), drafts.get(0).pattern().card(), title, sections, cloths, options);
+        ToRead toRead = new ToRead(drafts, options);
+        return new FrontPages(
+                options.leaf(),
+                drafts.get(0).pattern().card(),
+                title,
+                toRead.beforeCutting(),
+                toRead.sections(needed),
+                cloths,
+                options);
     }
 
     /** The pieces on one kind of paper. */

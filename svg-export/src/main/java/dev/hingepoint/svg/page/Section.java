@@ -14,7 +14,7 @@ record Section(String heading, List<Entry> entries) {
     static final double HEADING = 4.2;
 
     static final double TYPE = 3.4;
-    private static final double LINE = 4.4;
+    private static final double LINE = 4.3;
 
     /** Room in mm above a heading, and between the columns of a table. */
     private static final double ABOVE = 3;
@@ -90,6 +90,26 @@ record Section(String heading, List<Entry> entries) {
             blocks.add(block);
         }
         return blocks;
+    }
+
+    /** Whether the whole of it has room in a box. */
+    boolean fits(Box box) {
+        return rows(box).stream().mapToDouble(Row::height).sum() <= box.height();
+    }
+
+    /** The whole of it, from a box's upper left corner on. */
+    Drawn set(Box box) {
+        List<Drawn> set = new ArrayList<>();
+        double y = box.top();
+        for (Row row : rows(box)) {
+            set.add(row.drawn().moved(Motion.shift(new Vector(box.left(), y))));
+            y += row.height();
+        }
+        return Drawn.of(set);
+    }
+
+    private List<Row> rows(Box box) {
+        return blocks(box.width()).stream().flatMap(List::stream).toList();
     }
 
     private List<Row> heading(double width) {

@@ -29,13 +29,13 @@ public enum Style {
     NEST_1(Layer.CUTTING, 0.4, ""),
     NEST_2(Layer.CUTTING, 0.4, "8 2"),
     NEST_3(Layer.CUTTING, 0.4, "2.5 1.5"),
-    NEST_4(Layer.CUTTING, 0.4, "10 1.5 1 1.5"),
-    NEST_5(Layer.CUTTING, 0.4, "1 1.2"),
-    NEST_6(Layer.CUTTING, 0.4, "10 1.5 1 1.5 1 1.5"),
+    NEST_4(Layer.CUTTING, 0.6, "0.8 1.6"),
+    NEST_5(Layer.CUTTING, 0.4, "9 1.2 2.5 1.2 2.5 1.2"),
+    NEST_6(Layer.CUTTING, 0.4, "5 1.2 0.8 1.2 0.8 1.2"),
     NEST_7(Layer.CUTTING, 0.8, ""),
     NEST_8(Layer.CUTTING, 0.8, "8 2.5"),
     NEST_9(Layer.CUTTING, 0.8, "2.5 2"),
-    NEST_10(Layer.CUTTING, 0.8, "10 2 1 2");
+    NEST_10(Layer.CUTTING, 0.8, "9 1.5 2.5 1.5");
 
     private static final List<Style> NEST =
             Stream.of(values()).filter(style -> style.name().startsWith("NEST")).toList();

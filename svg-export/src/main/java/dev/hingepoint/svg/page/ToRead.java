@@ -10,25 +10,24 @@ import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
-import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.svg.file.CuttingText;
+import dev.hingepoint.svg.file.Numbers;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What a person who sews is told on the first pages: for which body, what was altered, which pieces and cloth, and what to heed. */
 final class ToRead {
     private static final String GIRTH = " girth";
-
-    /** The key of a card's allowances that holds where no other does. */
-    private static final String DEFAULT = "default";
-
     private final List<Draft> drafts;
     private final Draft draft;
     private final PrintOptions options;
@@ -57,7 +56,6 @@ final class ToRead {
         } else if (!cloth.isEmpty()) {
             sections.add(Section.of("Cloth needed", cloth));
         }
-        sections.add(Section.of("Before you cut", cautions()));
         sections.add(Section.of("Seam allowance, included", allowances()));
         sections.add(lines());
         if (drafts.size() == 1) {
@@ -93,6 +91,11 @@ final class ToRead {
         if (eases.stream().anyMatch(Ease::isShort)) {
             entries.add(Section.Entry.of("! less ease than it should have on this body"));
         }
+        double needed = draft.pattern().card().stretchAcross();
+        body.cloth()
+                .filter(cloth -> cloth.across() < needed)
+                .ifPresent(cloth -> entries.add(Section.Entry.of("! this cloth stretches " + percent(cloth.across())
+                        + " across, and the pattern needs " + percent(needed))));
         tooNarrow().forEach(place -> entries.add(Section.Entry.of("! getting in: " + place)));
         return new Section(
                 eases.isEmpty()
@@ -101,6 +104,10 @@ final class ToRead {
                                 ? "Body, and the finished garment"
                                 : "The body it fits, and the finished garment",
                 entries);
+    }
+
+    private static String percent(double fraction) {
+        return Numbers.of(fraction * 100, 0) + " %";
     }
 
     private Body body() {
@@ -153,29 +160,30 @@ final class ToRead {
                 : piece.cuttings().stream().map(CuttingText::write).toList();
     }
 
+    /** Of the edges that are cut, each as its piece's label has it: the one that most seams have, then the others by name. */
     private List<String> allowances() {
-        Map<String, Length> byName = draft.allowances().byName();
-        Length usual = byName.getOrDefault(DEFAULT, Allowances.HOME_SEWING);
-        Map<Length, List<String>> byWidth = new LinkedHashMap<>();
-        byWidth.put(usual, new ArrayList<>(List.of("every seam not named here")));
-        byWidth.put(Length.ZERO, new ArrayList<>(List.of("folds, bound edges")));
-        byName.forEach((name, width) -> {
-            boolean isOfNoPieceHere = name.contains("/")
-                    && draft.find(EdgeRef.parse(name).piece()).isEmpty();
-            if (!isOfNoPieceHere && !width.equals(usual)) {
-                byWidth.computeIfAbsent(width, any -> new ArrayList<>()).add(edge(name));
+        Map<Length, Map<String, List<String>>> byWidth = new LinkedHashMap<>();
+        Map<String, Set<Length>> widths = new HashMap<>();
+        for (Piece piece : draft.pieces()) {
+            for (Edge edge : piece.edges()) {
+                Length width = draft.allowances().of(piece, edge);
+                widths.computeIfAbsent(edge.name(), any -> new HashSet<>()).add(width);
+                byWidth.computeIfAbsent(width, any -> new LinkedHashMap<>())
+                        .computeIfAbsent(edge.name(), any -> new ArrayList<>())
+                        .add(piece.name());
+            }
+        }
+        Length usual = draft.allowances().byName().getOrDefault("default", Allowances.HOME_SEWING);
+        List<String> said = new ArrayList<>(List.of(options.length(usual) + ": every seam not named here"));
+        byWidth.forEach((width, edges) -> {
+            List<String> names = new ArrayList<>();
+            edges.forEach((edge, pieces) ->
+                    names.add(widths.get(edge).size() == 1 ? edge : edge + " (" + String.join(", ", pieces) + ")"));
+            if (!width.equals(usual)) {
+                said.add((width.mm() == 0 ? "none" : options.length(width)) + ": " + String.join(", ", names));
             }
         });
-        List<String> said = new ArrayList<>();
-        byWidth.forEach((width, names) ->
-                said.add((width.mm() == 0 ? "none" : options.length(width)) + ": " + String.join(", ", names)));
         return said;
-    }
-
-    /** "centre back (back)". */
-    private static String edge(String name) {
-        int stroke = name.indexOf('/');
-        return stroke < 0 ? name : name.substring(stroke + 1) + " (" + name.substring(0, stroke) + ")";
     }
 
     private Section lines() {
@@ -200,6 +208,11 @@ final class ToRead {
             entries.add(Section.Entry.sample(Style.BEFORE, "as drawn, before it was altered"));
         }
         return new Section("Lines", entries);
+    }
+
+    /** What to heed, on the first leaf whatever else has room there. */
+    Section beforeCutting() {
+        return Section.of("Before you cut", cautions());
     }
 
     private List<String> cautions() {

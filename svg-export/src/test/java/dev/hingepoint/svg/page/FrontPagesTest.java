@@ -77,7 +77,7 @@ class FrontPagesTest {
                 "main cloth, 140 cm wide: ",
                 "10 mm: every seam not named here",
                 "30 mm: hem",
-                "15 mm: centre back (back)",
+                "15 mm: centre back",
                 "Wash and dry the cloth",
                 "Sew a toile",
                 "trim",
@@ -222,5 +222,33 @@ class FrontPagesTest {
                 Printing.print(draft(), PrintOptions.of(Paper.named("letter")).with(Unit.INCH))
                         .leaves());
         assertTrue(words.matches(".*in inches.*hip girth [0-9]+[0-9 /]* [0-9]+[0-9 /]*.*"), words);
+    }
+
+    /** What a person trims by must be what the pieces say: a bound neckline has no allowance. */
+    @Test
+    void theFirstPageAndThePiecesTellTheSameAllowances() {
+        Draft bound = PatternFiles.read(Drawings.write(
+                        folder,
+                        drawing ->
+                                drawing.replace("data-edge=\"neckline\"", "data-edge=\"neckline\" data-kind=\"bound\""),
+                        card -> card.replace("hem: 30 mm", "hem: 30 mm, neckline: 7 mm")))
+                .pattern()
+                .in("40");
+        String words =
+                words(Printing.print(bound, PrintOptions.of(Paper.named("a4"))).leaves());
+        assertFalse(words.contains("7 mm"), words);
+        assertTrue(words.contains("none: neckline"), words);
+    }
+
+    /** A label tells what was done to its own piece. */
+    @Test
+    void aLabelTellsNoAlterationOfAnotherPiece() {
+        Order order = new Order(
+                "40", Optional.empty(), List.of(new AlterationRequest("sway back", Map.of("wedge", "12 mm"))));
+        Draft after = Fitting.of(draft().pattern(), order).after();
+        for (PieceDrawing piece : PieceDrawing.of(List.of(after), PrintOptions.of(Paper.named("a4")))) {
+            boolean says = ClearWords.words(piece.drawn(List.of()).drawn()).contains("sway back: wedge 12 mm");
+            assertEquals(piece.name().equals("back"), says, piece.name());
+        }
     }
 }

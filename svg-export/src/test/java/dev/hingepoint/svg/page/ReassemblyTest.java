@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -149,7 +150,7 @@ class ReassemblyTest {
                             (page.row() - 1) + "." + page.column())
                     .filter(names::contains)
                     .count();
-            assertEquals(2 * joints, crosses(page).size());
+            assertTrue(2 * joints <= crosses(page).size());
             String words = String.join(
                     "|", page.frame().texts().stream().map(Text::words).toList());
             assertEquals(joints, words.split("trim; lies on|glue; [0-9.]+ lies here", -1).length - 1, words);
@@ -211,11 +212,12 @@ class ReassemblyTest {
                     if (next != null && !places.containsKey(next.name())) {
                         List<Point> here = crosses(page, way);
                         List<Point> there = crosses(next, new int[] {-way[0], -way[1]});
-                        assertEquals(2, here.size());
-                        assertEquals(2, there.size());
+                        assertTrue(here.size() >= 2);
+                        assertEquals(here.size(), there.size());
                         Motion place = places.get(page.name());
                         Vector one = place.of(here.get(0)).minus(printed.of(there.get(0)));
-                        Vector other = place.of(here.get(1)).minus(printed.of(there.get(1)));
+                        int last = here.size() - 1;
+                        Vector other = place.of(here.get(last)).minus(printed.of(there.get(last)));
                         assertEquals(0, one.minus(other).length(), SEEN, "the two crosses disagree");
                         places.put(next.name(), printed.then(Motion.shift(one)));
                         open.add(next);
@@ -259,16 +261,20 @@ class ReassemblyTest {
                 .toList();
     }
 
-    /** Those of the joint on one side: the two that lie nearest to it, in order along it. */
+    /** Those of the joint on one side: all that lie as near to it as the nearest, in order along it. */
     private static List<Point> crosses(Page page, int[] way) {
         Box printable = page.printable();
-        Comparator<Point> outwards = Comparator.comparingDouble(at -> way[1] > 0
+        ToDoubleFunction<Point> outwards = at -> way[1] > 0
                 ? printable.right() - at.x()
                 : way[1] < 0
                         ? at.x() - printable.left()
-                        : way[0] > 0 ? printable.bottom() - at.y() : at.y() - printable.top());
+                        : way[0] > 0 ? printable.bottom() - at.y() : at.y() - printable.top();
         Comparator<Point> along = Comparator.comparingDouble(at -> way[1] != 0 ? at.y() : at.x());
-        return crosses(page).stream().sorted(outwards).limit(2).sorted(along).toList();
+        double nearest = crosses(page).stream().mapToDouble(outwards).min().orElse(0);
+        return crosses(page).stream()
+                .filter(at -> outwards.applyAsDouble(at) < nearest + 1e-6)
+                .sorted(along)
+                .toList();
     }
 
     /** But for what is too short to be seen. */
