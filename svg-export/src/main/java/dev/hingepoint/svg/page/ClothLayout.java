@@ -2,6 +2,7 @@ package dev.hingepoint.svg.page;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Cutting;
@@ -47,7 +48,7 @@ public final class ClothLayout {
     /**
      * A layout for each cloth that the pieces name, in the order in which they name them.
      *
-     * @throws Refusal where a piece is wider than its cloth, or cannot be cut
+     * @throws Refusal where a piece is wider than its cloth, or cannot be cut, or none is cut from a cloth that has a width
      */
     public static List<ClothLayout> of(Draft draft, ClothWidths widths) {
         Map<String, List<ClothPiece>> byCloth = new LinkedHashMap<>();
@@ -57,6 +58,15 @@ public final class ClothLayout {
                         .addAll(ClothPiece.of(draft, piece, cutting, widths.nap()));
             }
         }
+        widths.byCloth().keySet().stream()
+                .filter(name -> !byCloth.containsKey(name))
+                .findFirst()
+                .ifPresent(name -> {
+                    throw new Refusal(new Reason.Missing(
+                            "no piece is cut from the cloth '" + name + "'; there is "
+                                    + String.join(", ", byCloth.keySet()),
+                            Where.UNKNOWN));
+                });
         return byCloth.entrySet().stream()
                 .map(entry ->
                         laid(draft, entry.getKey(), widths.of(entry.getKey()).mm(), entry.getValue()))

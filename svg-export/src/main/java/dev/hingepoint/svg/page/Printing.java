@@ -1,12 +1,9 @@
 package dev.hingepoint.svg.page;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
-import dev.hingepoint.Where;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
@@ -19,8 +16,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Prints the pieces of one size, or of several in one another: draws them, lays them on a sheet of few pages, and cuts the sheet into them. */
@@ -41,63 +36,20 @@ public final class Printing {
         this.pieces = PieceDrawing.of(drafts, options);
         this.drawn = pieces.stream().map(piece -> piece.drawn(List.of())).toList();
         this.cloths = drafts.size() == 1 ? cloths(drafts.get(0), options.cloths()) : List.of();
-        noted(options);
+        notes.addAll(Remarks.of(
+                drafts, drawn.stream().map(PieceDrawing.Result::drawn).toList(), options));
     }
 
     /** A cloth that nobody has named the width of may be too narrow: that is told, and nothing is refused for it. */
     private List<ClothLayout> cloths(Draft draft, ClothWidths widths) {
         try {
-            List<ClothLayout> cloths = ClothLayout.of(draft, widths);
-            List<String> names = cloths.stream().map(ClothLayout::cloth).toList();
-            widths.byCloth().keySet().stream()
-                    .filter(name -> !names.contains(name))
-                    .findFirst()
-                    .ifPresent(name -> {
-                        throw new Refusal(new Reason.Missing(
-                                "no piece is cut from the cloth '" + name + "'; there is " + String.join(", ", names),
-                                Where.UNKNOWN));
-                    });
-            return cloths;
+            return ClothLayout.of(draft, widths);
         } catch (Refusal tooNarrow) {
             if (!widths.byCloth().isEmpty()) {
                 throw tooNarrow;
             }
             notes.add("how much cloth is needed is not told: " + tooNarrow.getMessage());
             return List.of();
-        }
-    }
-
-    /** What a person may have overlooked. */
-    private void noted(PrintOptions options) {
-        Draft draft = drafts.get(0);
-        String unknown = drawn.stream()
-                .flatMap(piece -> piece.drawn().texts().stream())
-                .flatMapToInt(text -> text.words().codePoints())
-                .filter(character -> Type.glyph(character) == 0)
-                .distinct()
-                .mapToObj(Character::toString)
-                .collect(Collectors.joining(" "));
-        if (!unknown.isEmpty()) {
-            notes.add("the font has no sign for " + unknown + "; a box stands in its place");
-        }
-        if (drafts.size() > 1) {
-            if (options.body().isPresent() || !options.cloths().byCloth().isEmpty()) {
-                notes.add("body and cloth are told of one size alone; print it by itself");
-            }
-            if (options.original() == PrintOptions.Original.SHOWN) {
-                notes.add("lines as they were drawn are shown of one size alone; print it by itself");
-            }
-            return;
-        }
-        new ToRead(drafts, options).tooNarrow().forEach(place -> notes.add("getting in: " + place));
-        Optional<Card.Altered> anything = draft.pattern().card().altered();
-        if (anything.isPresent() && draft.altered().isEmpty()) {
-            notes.add("size " + draft.size() + " is printed as it was drawn; what was altered is size "
-                    + anything.get().size()
-                    + anything.get()
-                            .front()
-                            .map(front -> " with the front " + front)
-                            .orElse(""));
         }
     }
 
