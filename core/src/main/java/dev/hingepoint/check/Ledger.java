@@ -1,5 +1,6 @@
 package dev.hingepoint.check;
 
+import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Piece;
@@ -31,10 +32,10 @@ public record Ledger(String pattern, String size, List<Entry> alterations, List<
             notes = List.copyOf(notes);
         }
 
-        /** Step by step: "sway back, back: Fold out 12 mm at centre back". */
+        /** Step by step, as a card remembers them. */
         public List<String> sentences() {
             return steps.stream()
-                    .map(step -> name + ", " + step.piece() + ": " + step.caption())
+                    .map(step -> Card.Altered.step(name, step.piece(), step.caption()))
                     .toList();
         }
     }

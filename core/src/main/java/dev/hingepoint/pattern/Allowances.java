@@ -18,12 +18,17 @@ public record Allowances(Map<String, Length> byName) {
         byName = Collections.unmodifiableMap(new LinkedHashMap<>(byName));
     }
 
+    /** The allowance of a seam that nothing more particular is said of. */
+    public Length usual() {
+        return byName.getOrDefault("default", HOME_SEWING);
+    }
+
     /** The allowance of an edge: none on a fold and on a bound edge. */
     public Length of(Piece piece, Edge edge) {
         if (!edge.kind().takesAllowance()) {
             return Length.ZERO;
         }
-        Length plain = byName.getOrDefault("default", HOME_SEWING);
+        Length plain = usual();
         Length byKind = edge.kind() == Edge.Kind.HEM ? byName.getOrDefault("hem", plain) : plain;
         Length byEdge = byName.getOrDefault(edge.name(), byKind);
         return byName.getOrDefault(piece.name() + "/" + edge.name(), byEdge);

@@ -59,6 +59,21 @@ public record Card(
             return new Altered(size, front, alterations, List.of(), List.of(), fits, Optional.empty());
         }
 
+        /** A step as it is remembered: "sway back, back: Fold out 12 mm at centre back". */
+        public static String step(String alteration, String piece, String caption) {
+            return stepsOf(alteration, piece) + caption;
+        }
+
+        /** Whether an alteration, or a choice of how to make up, did anything to a piece; where no steps are remembered, it may have. */
+        public boolean mayHaveChanged(String alteration, String piece) {
+            String begins = stepsOf(alteration, piece);
+            return steps.isEmpty() || steps.stream().anyMatch(step -> step.startsWith(begins));
+        }
+
+        private static String stepsOf(String alteration, String piece) {
+            return alteration + ", " + piece + ": ";
+        }
+
         public boolean isOf(String otherSize, Optional<String> otherFront) {
             return size.equals(otherSize) && front.equals(otherFront);
         }

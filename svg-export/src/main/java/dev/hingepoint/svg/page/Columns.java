@@ -59,15 +59,12 @@ final class Columns {
         if (open.isEmpty()) {
             next();
         }
-        List<Section.Row> all =
-                section.blocks(width()).stream().flatMap(List::stream).toList();
-        if (height(all) <= MOST_KEPT) {
-            findRoom(
-                    () -> section.blocks(width()).stream().flatMap(List::stream).toList());
+        if (height(section.rows(width())) <= MOST_KEPT) {
+            findRoom(() -> section.rows(width()));
         }
         for (int i = 0; i < section.entries().size(); i++) {
             int number = i;
-            findRoom(() -> section.blocks(width()).get(number)).forEach(this::set);
+            findRoom(() -> section.block(number, width())).forEach(this::set);
         }
     }
 

@@ -28,8 +28,6 @@ final class FirstLeaf {
     /** Room in mm below the squares' own names, and beside what is in them. */
     private static final double INSIDE = 9;
 
-    private static final double STRETCH_GAUGE = 20;
-
     private final Box room;
     private final Box small;
     private final Box large;

@@ -65,11 +65,9 @@ final class Label {
 
     /** What was done to a piece, in its order; where the card does not tell the steps, each may have been. */
     private static List<AlterationRequest> alterations(Draft draft, Piece piece) {
-        List<String> steps = draft.altered().map(Card.Altered::steps).orElse(List.of());
-        return draft.altered().map(Card.Altered::alterations).orElse(List.of()).stream()
-                .filter(request -> steps.isEmpty()
-                        || steps.stream()
-                                .anyMatch(step -> step.startsWith(request.name() + ", " + piece.name() + ": ")))
+        return draft.altered().stream()
+                .flatMap(done -> done.alterations().stream()
+                        .filter(request -> done.mayHaveChanged(request.name(), piece.name())))
                 .toList();
     }
 

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 
 /**
  * What a page says of itself: its name, and how it is joined to its neighbours. Left and above, where it has a neighbour, it is trimmed along an unbroken line and laid
- * on that one; right and below, a broken line shows how far the neighbour will lie on its glue strip. In each strip stand two crosses, which are on both pages, well inside what a printer
+ * on that one; right and below, a broken line shows how far the neighbour will lie on its glue strip. In each strip stand two crosses or more, which are on both pages, well inside what a printer
  * reaches: cross on cross, the pages fit. The distances to check run over whole rows and columns, so that small errors cannot add up unseen.
  */
 final class PageFrame {
@@ -66,7 +66,11 @@ final class PageFrame {
         this.area = Tiling.area(cell, options);
     }
 
-    /** Where the page lies on the sheet. */
+    /**
+     * Its marks and words, where the page lies on the sheet.
+     *
+     * @param onPage what is printed there, which words keep clear of
+     */
     Drawn drawn(Drawn onPage) {
         if (options.paper().kind() == Paper.Kind.PROJECTION) {
             return Drawn.NOTHING;

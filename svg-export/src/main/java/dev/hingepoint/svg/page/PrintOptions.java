@@ -78,8 +78,8 @@ public record PrintOptions(
             throw new Refusal(Reason.BeyondLimit.of(
                     "a margin must be between 0 and " + Reason.millimetres(WIDEST_MARGIN), Where.UNKNOWN));
         }
-        double width = usable(paper.width(), margin) * calibration.perMillimetreAcross();
-        double height = usable(paper.height(), margin) * calibration.perMillimetreDown();
+        double width = usable(paper.width(), margin, calibration.perMillimetreAcross());
+        double height = usable(paper.height(), margin, calibration.perMillimetreDown());
         if (FirstLeaf.spare(width, height) < 0) {
             throw new Refusal(Reason.BeyondLimit.of(
                     "a margin of " + Reason.millimetres(margin) + " leaves " + paper.name()
@@ -99,8 +99,14 @@ public record PrintOptions(
         }
     }
 
-    private static double usable(double side, double margin) {
-        return side - 2 * margin;
+    /** A side of the paper within its margins, in mm as it comes out of the printer. */
+    private static double usable(double side, double margin, double perMillimetre) {
+        return (side - 2 * margin) * perMillimetre;
+    }
+
+    /** Height of what is printed on, in mm as it comes out of the printer. */
+    private double usableHeight() {
+        return usable(paper.height(), margin, calibration.perMillimetreDown());
     }
 
     /** On a printer that is true to scale, at full scale, for nobody in particular. */
@@ -190,13 +196,13 @@ public record PrintOptions(
 
     /** Width of what a page shows of the sheet, in mm as it comes out of the printer. */
     double printableWidth() {
-        return usable(paper.width(), margin) * calibration.perMillimetreAcross();
+        return usable(paper.width(), margin, calibration.perMillimetreAcross());
     }
 
     /** Height of what a page shows of the sheet, in mm as it comes out of the printer: of a small one less the band that says how small. */
     double printableHeight() {
         double band = scale == Scale.FULL ? 0 : SmallScale.BAND;
-        return usable(paper.height(), margin) * calibration.perMillimetreDown() - band;
+        return usableHeight() - band;
     }
 
     double stepAcross() {
@@ -209,7 +215,7 @@ public record PrintOptions(
 
     /** Whether what is to be read first has room on the sheet itself, beside the pieces, each leaf whole on one page; else it has pages of its own. */
     boolean areLeavesOnSheet() {
-        double sheet = usable(paper.width(), margin) * usable(paper.height(), margin);
+        double sheet = (paper.width() - 2 * margin) * (paper.height() - 2 * margin);
         return paper.kind() != Paper.Kind.PROJECTION
                 && sheet > MANY_LEAVES * LEAF.width() * LEAF.height()
                 && printableWidth() >= ground().width()
@@ -226,12 +232,8 @@ public record PrintOptions(
         if (areLeavesOnSheet()) {
             return LEAF;
         }
-        double height = usable(paper.height(), margin) * calibration.perMillimetreDown();
-        return new Box(
-                0,
-                0,
-                usable(paper.width(), margin) * calibration.perMillimetreAcross(),
-                paper.kind() == Paper.Kind.SHEET ? height : LEAF.height());
+        double height = paper.kind() == Paper.Kind.SHEET ? usableHeight() : LEAF.height();
+        return new Box(0, 0, printableWidth(), height);
     }
 
     /** How many times as wide as usual lines are drawn. */

@@ -5,7 +5,6 @@ import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.pattern.Lays;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
@@ -226,8 +225,7 @@ public final class Printing {
         /** Derived: a page can show no more than its printable area. */
         private int leastPages() {
             double area = pieces.stream()
-                    .flatMap(piece -> piece.cutting().stream())
-                    .mapToDouble(ring -> JtsBridge.polygon(ring).getArea())
+                    .mapToDouble(piece -> Ground.within(piece.cutting()).getArea())
                     .sum();
             return (int) Math.max(1, Math.ceil(area / (options.printableWidth() * options.printableHeight())));
         }

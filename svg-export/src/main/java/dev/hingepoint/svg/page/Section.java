@@ -81,35 +81,35 @@ record Section(String heading, List<Entry> entries) {
      */
     record Row(Drawn drawn, double height) {}
 
-    /** Entry by entry, each line by line, for a column of a width in mm; the heading goes with the first. */
-    List<List<Row>> blocks(double width) {
-        List<List<Row>> blocks = new ArrayList<>();
-        for (Entry entry : entries) {
-            List<Row> block = blocks.isEmpty() ? heading(width) : new ArrayList<>();
-            block.addAll(rows(entry, width));
-            blocks.add(block);
-        }
-        return blocks;
+    /** One entry, line by line, for a column of a width in mm; the heading goes with the first. */
+    List<Row> block(int number, double width) {
+        List<Row> block = number == 0 ? heading(width) : new ArrayList<>();
+        block.addAll(rows(entries.get(number), width));
+        return block;
+    }
+
+    /** All of it, line by line, for a column of a width in mm. */
+    List<Row> rows(double width) {
+        return IntStream.range(0, entries.size())
+                .mapToObj(number -> block(number, width))
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** Whether the whole of it has room in a box. */
     boolean fits(Box box) {
-        return rows(box).stream().mapToDouble(Row::height).sum() <= box.height();
+        return rows(box.width()).stream().mapToDouble(Row::height).sum() <= box.height();
     }
 
     /** The whole of it, from a box's upper left corner on. */
     Drawn set(Box box) {
         List<Drawn> set = new ArrayList<>();
         double y = box.top();
-        for (Row row : rows(box)) {
+        for (Row row : rows(box.width())) {
             set.add(row.drawn().moved(Motion.shift(new Vector(box.left(), y))));
             y += row.height();
         }
         return Drawn.of(set);
-    }
-
-    private List<Row> rows(Box box) {
-        return blocks(box.width()).stream().flatMap(List::stream).toList();
     }
 
     private List<Row> heading(double width) {

@@ -54,15 +54,6 @@ final class Tiling {
         return tiling.needed.stream().map(cell -> tiling.page(title, cell)).toList();
     }
 
-    /** A sheet on which no pieces lie, but lines and words alone. */
-    static List<Page> pages(String title, Drawn sheet, PrintOptions options) {
-        return pages(title, sheet, List.of(), options);
-    }
-
-    static int count(Drawn sheet, PrintOptions options) {
-        return count(sheet, List.of(), options);
-    }
-
     /** How many pages a sheet is cut into. */
     static int count(Drawn sheet, List<List<Point>> rings, PrintOptions options) {
         return new Tiling(sheet, rings, options).needed.size();

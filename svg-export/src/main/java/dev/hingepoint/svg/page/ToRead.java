@@ -6,7 +6,6 @@ import dev.hingepoint.fit.Ease;
 import dev.hingepoint.fit.FitCheck;
 import dev.hingepoint.fit.FitRules;
 import dev.hingepoint.fit.GettingIn;
-import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.Card;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
@@ -28,6 +27,7 @@ import java.util.stream.Stream;
 /** What a person who sews is told on the first pages: for which body, what was altered, which pieces and cloth, and what to heed. */
 final class ToRead {
     private static final String GIRTH = " girth";
+
     private final List<Draft> drafts;
     private final Draft draft;
     private final PrintOptions options;
@@ -173,7 +173,7 @@ final class ToRead {
                         .add(piece.name());
             }
         }
-        Length usual = draft.allowances().byName().getOrDefault("default", Allowances.HOME_SEWING);
+        Length usual = draft.allowances().usual();
         List<String> said = new ArrayList<>(List.of(options.length(usual) + ": every seam not named here"));
         byWidth.forEach((width, edges) -> {
             List<String> names = new ArrayList<>();

@@ -58,8 +58,8 @@ class LayoutTest {
     void theConcertDressTakesFifteenPerCentFewerPagesThanSideBySide() {
         List<PieceDrawing> pieces = pieces(A4);
         assertEquals(3, pieces.size());
-        int sideBySide = Tiling.count(row(drawn(pieces)), A4);
-        int nested = Tiling.count(laid(pieces, A4).sheet(), A4);
+        int sideBySide = Tiling.count(row(drawn(pieces)), List.of(), A4);
+        int nested = Tiling.count(laid(pieces, A4).sheet(), List.of(), A4);
         assertTrue(nested <= 0.85 * sideBySide, nested + " pages, side by side " + sideBySide);
     }
 
@@ -70,7 +70,8 @@ class LayoutTest {
         Paper paper = Paper.named(name);
         PrintOptions options = PrintOptions.of(lies.equals("LYING") ? paper.turned() : paper);
         List<PieceDrawing> pieces = pieces(options);
-        assertTrue(Tiling.count(laid(pieces, options).sheet(), options) <= Tiling.count(row(drawn(pieces)), options));
+        assertTrue(Tiling.count(laid(pieces, options).sheet(), List.of(), options)
+                <= Tiling.count(row(drawn(pieces)), List.of(), options));
     }
 
     /** Source: derived, JTS's polygons of the cutting lines. */

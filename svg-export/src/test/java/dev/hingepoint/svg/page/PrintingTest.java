@@ -79,7 +79,9 @@ class PrintingTest {
         }
         Drawn lonely = new Drawn(List.of(), List.of(new Text("alone", new Point(500, 700), 5, 0)));
         assertEquals(
-                1, Tiling.pages("t", lonely, PrintOptions.of(Paper.named("a4"))).size());
+                1,
+                Tiling.pages("t", lonely, List.of(), PrintOptions.of(Paper.named("a4")))
+                        .size());
     }
 
     /** The project's sources, derived: max(1, ceil((W - o) / (p - o))) pages for a width W, a printable width p and an overlap o. */
@@ -89,7 +91,7 @@ class PrintingTest {
         PrintOptions options = PrintOptions.of(Paper.named("a4"));
         Drawn line = new Drawn(List.of(Stroke.of(Style.CUTTING, new Point(0, 5), new Point(width, 5))), List.of());
         int expected = (int) Math.max(1, Math.ceil((width - options.overlap()) / (190 - options.overlap())));
-        assertEquals(expected, Tiling.pages("t", line, options).size());
+        assertEquals(expected, Tiling.pages("t", line, List.of(), options).size());
     }
 
     @Test

@@ -84,7 +84,7 @@ class ReassemblyTest {
     @Property(tries = 150, seed = "5")
     void putTogetherByTheirCrossesThePagesAreTheSheet(
             @ForAll("sheets") Drawn sheet, @ForAll("papers") PrintOptions options) {
-        List<Page> pages = Tiling.pages("test", sheet, options);
+        List<Page> pages = Tiling.pages("test", sheet, List.of(), options);
         Map<String, Motion> places = placed(pages, options);
         for (List<Page> together : islands(pages, places)) {
             // an island that no joint ties to another is laid by hand; here, by where its first page lies
@@ -106,7 +106,7 @@ class ReassemblyTest {
     /** Both pages of a joint carry the same strip: everything drawn in it is on both. */
     @Property(tries = 60, seed = "6")
     void neighboursCarryTheSameStrip(@ForAll("sheets") Drawn sheet, @ForAll("papers") PrintOptions options) {
-        List<Page> pages = Tiling.pages("test", sheet, options);
+        List<Page> pages = Tiling.pages("test", sheet, List.of(), options);
         Map<String, Page> byName = new HashMap<>();
         pages.forEach(page -> byName.put(page.name(), page));
         for (Page page : pages) {
@@ -131,7 +131,7 @@ class ReassemblyTest {
     @Property(tries = 100, seed = "7")
     void everyJointHasTwoCrossesAndNoMarkIsOutsideWhatIsPrinted(
             @ForAll("sheets") Drawn sheet, @ForAll("papers") PrintOptions options) {
-        List<Page> pages = Tiling.pages("a title that is rather long", sheet, options);
+        List<Page> pages = Tiling.pages("a title that is rather long", sheet, List.of(), options);
         List<String> names = pages.stream().map(Page::name).toList();
         for (Page page : pages) {
             Box printable = page.printable().grownBy(1e-6);
@@ -163,7 +163,7 @@ class ReassemblyTest {
     /** Derived: pages stand a step apart. Read off the page as a person would, between the edges that it names. */
     @Property(tries = 60, seed = "8")
     void theLongDistancesAreAsFarAsTheySay(@ForAll("sheets") Drawn sheet, @ForAll("papers") PrintOptions options) {
-        List<Page> pages = Tiling.pages("test", sheet, options);
+        List<Page> pages = Tiling.pages("test", sheet, List.of(), options);
         Map<String, Motion> places = placed(pages, options);
         int checked = 0;
         for (Page page : pages) {
