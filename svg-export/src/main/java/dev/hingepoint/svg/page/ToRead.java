@@ -153,11 +153,14 @@ final class ToRead {
     /** As its card says, or, where its drawing is laid open, as that is cut. */
     private List<String> cuttings(Piece piece) {
         Copy copy = Copy.of(piece, options).get(0);
+        String both = copy == Copy.ONE_OF_PAIR ? ", both drawn" : "";
         return copy == Copy.UNFOLDED
                 ? copy.cut(piece).stream()
                         .map(line -> line.substring("cut ".length()))
                         .toList()
-                : piece.cuttings().stream().map(CuttingText::write).toList();
+                : piece.cuttings().stream()
+                        .map(cutting -> CuttingText.write(cutting) + both)
+                        .toList();
     }
 
     /** Of the edges that are cut, each as its piece's label has it: the one that most seams have, then the others by name. */

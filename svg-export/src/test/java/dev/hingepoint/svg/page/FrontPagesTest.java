@@ -93,7 +93,7 @@ class FrontPagesTest {
         Printed printed =
                 Printing.print(draft(), PrintOptions.of(Paper.named("a4")).with(PrintOptions.Pieces.UNFOLDED));
         String words = words(printed.leaves());
-        assertTrue(words.contains("1 front: cut 1, unfolded 2 back: cut 1 pair"), words);
+        assertTrue(words.contains("1 front: cut 1, unfolded 2 back: cut 1 pair, both drawn"), words);
         String map = Printing.contents(printed).get("map.svg");
         assertTrue(map.contains("1 front, 2 back, 2 back, mirrored"), map);
         assertFalse(map.contains(">3<"), map);
