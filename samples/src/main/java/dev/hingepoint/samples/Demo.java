@@ -4,7 +4,7 @@ import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
 import dev.hingepoint.svg.file.WholeFiles;
-import dev.hingepoint.svg.page.BeforeAfter;
+import dev.hingepoint.svg.print.BeforeAfter;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Map;

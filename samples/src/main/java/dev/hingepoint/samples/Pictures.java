@@ -8,7 +8,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.samples.draft.Larkfield;
 import dev.hingepoint.svg.file.WholeFiles;
-import dev.hingepoint.svg.page.BeforeAfter;
+import dev.hingepoint.svg.print.BeforeAfter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;

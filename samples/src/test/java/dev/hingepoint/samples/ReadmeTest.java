@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
-import dev.hingepoint.svg.page.BeforeAfter;
+import dev.hingepoint.svg.print.BeforeAfter;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;

@@ -7,21 +7,21 @@ import java.util.stream.Stream;
 
 /** What is drawn on a sheet: strokes and texts. */
 public record Drawn(List<Stroke> strokes, List<Text> texts) {
-    static final Drawn NOTHING = new Drawn(List.of(), List.of());
+    public static final Drawn NOTHING = new Drawn(List.of(), List.of());
 
     public Drawn {
         strokes = List.copyOf(strokes);
         texts = List.copyOf(texts);
     }
 
-    Drawn moved(Motion motion) {
+    public Drawn moved(Motion motion) {
         return new Drawn(
                 strokes.stream().map(stroke -> stroke.moved(motion)).toList(),
                 texts.stream().map(text -> text.moved(motion)).toList());
     }
 
     /** The smallest upright box that holds all of it. */
-    Box bounds() {
+    public Box bounds() {
         return Stream.concat(
                         strokes.stream().map(Stroke::bounds), texts.stream().map(Text::bounds))
                 .reduce(Box::union)
@@ -29,13 +29,13 @@ public record Drawn(List<Stroke> strokes, List<Text> texts) {
     }
 
     /** All of them together. */
-    static Drawn of(List<Drawn> parts) {
+    public static Drawn of(List<Drawn> parts) {
         return new Drawn(
                 parts.stream().flatMap(part -> part.strokes.stream()).toList(),
                 parts.stream().flatMap(part -> part.texts.stream()).toList());
     }
 
-    Drawn and(Drawn other) {
+    public Drawn and(Drawn other) {
         return of(List.of(this, other));
     }
 }

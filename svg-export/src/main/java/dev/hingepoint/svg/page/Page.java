@@ -23,7 +23,7 @@ public record Page(int row, int column, Paper paper, double margin, double weigh
     }
 
     /** The part of the paper that is printed on. */
-    Box printable() {
+    public Box printable() {
         return new Box(margin, margin, paper.width() - margin, paper.height() - margin);
     }
 

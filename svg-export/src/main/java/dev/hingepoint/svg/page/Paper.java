@@ -6,6 +6,7 @@ import dev.hingepoint.Where;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.Numbers;
+import dev.hingepoint.svg.file.Sides;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -98,7 +99,7 @@ public record Paper(String name, double width, double height, Kind kind) {
     }
 
     /** The same paper, cut off to what is used of it. */
-    Paper cutTo(double usedWidth, double usedHeight) {
+    public Paper cutTo(double usedWidth, double usedHeight) {
         return new Paper(name, usedWidth, usedHeight, kind);
     }
 }

@@ -18,19 +18,19 @@ public record Stroke(Style style, List<Point> points, double before) {
         }
     }
 
-    Stroke(Style style, List<Point> points) {
+    public Stroke(Style style, List<Point> points) {
         this(style, points, 0);
     }
 
-    static Stroke of(Style style, Point... points) {
+    public static Stroke of(Style style, Point... points) {
         return new Stroke(style, List.of(points));
     }
 
-    Stroke moved(Motion motion) {
+    public Stroke moved(Motion motion) {
         return new Stroke(style, motion.of(points), before * motion.scale());
     }
 
-    Box bounds() {
+    public Box bounds() {
         return Box.around(points);
     }
 }

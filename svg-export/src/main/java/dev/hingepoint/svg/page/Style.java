@@ -53,7 +53,7 @@ public enum Style {
     }
 
     /** The cutting lines of sizes that lie in one another, each told from the others: as many as there are. */
-    static List<Style> nest() {
+    public static List<Style> nest() {
         return NEST;
     }
 
@@ -72,7 +72,7 @@ public enum Style {
     }
 
     /** After how many mm the dashes begin anew; 0 for an unbroken line. */
-    double dashLength() {
+    public double dashLength() {
         return dashes.stream().mapToDouble(length -> length).sum();
     }
 }

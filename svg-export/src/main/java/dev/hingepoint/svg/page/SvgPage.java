@@ -17,7 +17,7 @@ public final class SvgPage {
     }
 
     /** One drawing on a sheet of its own. */
-    static String write(double width, double height, Drawn drawn, String title) {
+    public static String write(double width, double height, Drawn drawn, String title) {
         Paper sheet = new Paper("", width, height, Paper.Kind.SHEET);
         Page page = new Page(1, 1, sheet, 0, 1, drawn, Drawn.NOTHING);
         return write(page, page.printable(), title);
@@ -75,7 +75,7 @@ public final class SvgPage {
         }
     }
 
-    static String text(Text text) {
+    public static String text(Text text) {
         String x = Numbers.of(text.at().x());
         String y = Numbers.of(text.at().y());
         String turn = Math.abs(text.angle()) < 1e-9

@@ -15,21 +15,21 @@ import java.util.List;
  */
 public record Text(String words, Point at, double size, double angle) {
     /** How much of the em stands above the base line, and hangs below it. */
-    static final double ABOVE = 0.75;
+    public static final double ABOVE = 0.75;
 
-    static final double BELOW = 0.22;
+    public static final double BELOW = 0.22;
 
     /** Width in mm, as the shipped font sets it. */
     public double width() {
         return Type.width(words, size);
     }
 
-    Text moved(Motion motion) {
+    public Text moved(Motion motion) {
         return new Text(words, motion.of(at), size * motion.scale(), angle + motion.angle());
     }
 
     /** The closed line round the room it takes, the first point again at the end. */
-    List<Point> corners() {
+    public List<Point> corners() {
         Vector along = Vector.ofAngle(angle).times(width());
         Vector up = Vector.ofAngle(angle).left();
         Point low = at.minus(up.times(BELOW * size));
@@ -37,7 +37,7 @@ public record Text(String words, Point at, double size, double angle) {
         return List.of(low, low.plus(along), high.plus(along), high, low);
     }
 
-    Box bounds() {
+    public Box bounds() {
         return Box.around(corners());
     }
 }

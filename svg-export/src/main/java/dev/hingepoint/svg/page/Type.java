@@ -12,7 +12,7 @@ import java.util.List;
  * The widths of the font that ships with the library, Liberation Sans (SIL Open Font License 1.1), read from its own tables (ISO/IEC 14496-22: head, hhea,
  * hmtx, cmap format 4), so that they are the same on every machine.
  */
-final class Type {
+public final class Type {
     private static final ByteBuffer FONT = font();
     private static final int UNITS_PER_EM = FONT.getShort(table("head") + 18);
     private static final int WIDTHS = FONT.getShort(table("hhea") + 34);
@@ -62,7 +62,7 @@ final class Type {
     }
 
     /** Width in mm of a line of text set in type of {@code size} mm. */
-    static double width(String words, double size) {
+    public static double width(String words, double size) {
         return words.codePoints()
                         .mapToDouble(character -> ems(glyph(character)))
                         .sum()
@@ -75,7 +75,7 @@ final class Type {
      * @param first the width of the first line
      * @param rest the width of every other
      */
-    static List<String> wrapped(String words, double first, double rest, double size) {
+    public static List<String> wrapped(String words, double first, double rest, double size) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : words.strip().split(" ")) {
@@ -98,7 +98,7 @@ final class Type {
     }
 
     /** The number of a character's glyph; 0, which is a box, for one that the font lacks. */
-    static int glyph(int character) {
+    public static int glyph(int character) {
         int segments = (FONT.getShort(CMAP + 6) & 0xFFFF) / 2;
         int ends = CMAP + 14;
         int starts = ends + 2 * segments + 2;
