@@ -32,10 +32,15 @@ public record Page(int row, int column, Paper paper, double margin, double weigh
         Map<Layer, List<Stroke>> strokes = Stream.of(drawn, frame)
                 .flatMap(part -> part.strokes().stream())
                 .collect(Collectors.groupingBy(stroke -> stroke.style().layer()));
+        List<Area> areas =
+                Stream.of(drawn, frame).flatMap(part -> part.areas().stream()).toList();
         Map<Layer, List<Text>> texts = Map.of(Layer.LABELS, drawn.texts(), Layer.PAGE, frame.texts());
         Map<Layer, Drawn> layers = new EnumMap<>(Layer.class);
         for (Layer layer : Layer.values()) {
-            Drawn on = new Drawn(strokes.getOrDefault(layer, List.of()), texts.getOrDefault(layer, List.of()));
+            Drawn on = new Drawn(
+                    layer == Layer.PARTS ? areas : List.of(),
+                    strokes.getOrDefault(layer, List.of()),
+                    texts.getOrDefault(layer, List.of()));
             if (!on.equals(Drawn.NOTHING)) {
                 layers.put(layer, on);
             }

@@ -32,6 +32,7 @@ final class PdfContent {
         operators.append(scale + " 0 0 -" + scale + " 0 " + top + " cm\n1 j\n");
         page.layers().forEach((layer, drawn) -> {
             operators.append("/OC /" + layer.name() + " BDC\n");
+            drawn.areas().forEach(this::area);
             Look.group(drawn.strokes(), page.weight()).forEach(this::strokes);
             texts(drawn.texts(), page.printable());
             operators.append("EMC\n");
@@ -42,19 +43,30 @@ final class PdfContent {
         return new PdfContent(page).operators.toString();
     }
 
+    private void area(Area area) {
+        for (int part : area.tint().colour()) {
+            numbers(part / 255.0);
+        }
+        operators.append("rg\n");
+        path(area.ring());
+        operators.append("f 0 g\n");
+    }
+
+    private void path(List<Point> points) {
+        String operator = "m ";
+        for (Point point : points) {
+            numbers(point.x(), point.y()).append(operator);
+            operator = "l ";
+        }
+    }
+
     /** Each stroke is a path of its own, so that its dashes begin anew (8.4.3.6). */
     private void strokes(Look look, List<Stroke> strokes) {
         numbers(look.width()).append("w [");
         look.dashes().forEach(this::numbers);
         operators.append("] ");
         numbers(look.offset()).append("d\n");
-        for (Stroke stroke : strokes) {
-            String operator = "m ";
-            for (Point point : stroke.points()) {
-                numbers(point.x(), point.y()).append(operator);
-                operator = "l ";
-            }
-        }
+        strokes.forEach(stroke -> path(stroke.points()));
         operators.append("S\n");
     }
 

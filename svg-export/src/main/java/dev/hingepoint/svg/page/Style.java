@@ -16,6 +16,14 @@ public enum Style {
     LEADER(Layer.LABELS, 0.18, ""),
     BEFORE(Layer.ORIGINAL, 0.4, "0.5 1.3"),
     AFTER(Layer.CUTTING, 0.7, ""),
+    /** A line to cut along. */
+    SLASH(Layer.STEP, 0.5, "3 1"),
+    HINGE(Layer.STEP, 0.4, ""),
+    /** The way that a part goes, and where it lay. */
+    WAY(Layer.STEP, 0.3, ""),
+    LEFT(Layer.STEP, 0.25, "0.5 1.3"),
+    /** A line that a step drew. */
+    DRAWN(Layer.STEP, 0.7, ""),
     SQUARE(Layer.PAGE, 0.2, ""),
     /** A rule, a box to tick, the outline of a page on the map. */
     RULE(Layer.PAGE, 0.2, ""),

@@ -5,6 +5,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.svg.file.Numbers;
 import dev.hingepoint.svg.file.Xml;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Writes a page as SVG at true scale: width, height and viewBox in mm, and the page size for a browser that prints it. Each {@link Layer} is one group. */
@@ -23,6 +24,28 @@ public final class SvgPage {
         return write(page, page.printable(), title);
     }
 
+    /**
+     * The same drawing as a picture inside another document: no size of its own, each layer a group of the class {@code layer-} and its name, and named for who cannot see it.
+     *
+     * @param box what of it is shown, in the drawing's mm
+     * @param id a name that no other picture of the document has
+     */
+    public static String inline(Drawn drawn, Box box, String id, String title) {
+        Paper sheet = new Paper("", box.right(), box.bottom(), Paper.Kind.SHEET);
+        StringBuilder svg =
+                new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\""
+                        + id + "\" viewBox=\"" + Numbers.of(box.left()) + " " + Numbers.of(box.top()) + " "
+                        + Numbers.of(box.width()) + " " + Numbers.of(box.height()) + "\">\n<title id=\"" + id + "\">"
+                        + Xml.escaped(title) + "</title>\n");
+        new Page(1, 1, sheet, 0, 1, drawn, Drawn.NOTHING).layers().forEach((layer, on) -> {
+            svg.append("<g class=\"layer-" + named(layer) + "\">\n");
+            content(svg, on, 1);
+            on.texts().forEach(text -> svg.append(text(text)));
+            svg.append("</g>\n");
+        });
+        return svg.append("</svg>\n").toString();
+    }
+
     private static String write(Page page, Box clip, String title) {
         String w = Numbers.of(page.paper().width());
         String h = Numbers.of(page.paper().height());
@@ -39,7 +62,22 @@ public final class SvgPage {
     }
 
     private static void layer(StringBuilder svg, Layer layer, Drawn drawn, double weight) {
-        svg.append("<g id=\"" + layer.words().replaceAll("[^a-z]+", "-") + "\">\n");
+        svg.append("<g id=\"" + named(layer) + "\">\n");
+        content(svg, drawn, weight);
+        if (!drawn.texts().isEmpty()) {
+            svg.append("<g clip-path=\"url(#printable)\">\n");
+            drawn.texts().forEach(text -> svg.append(text(text)));
+            svg.append("</g>\n");
+        }
+        svg.append("</g>\n");
+    }
+
+    private static String named(Layer layer) {
+        return layer.words().replaceAll("[^a-z]+", "-");
+    }
+
+    private static void content(StringBuilder svg, Drawn drawn, double weight) {
+        drawn.areas().forEach(area -> area(svg, area));
         Look.group(drawn.strokes(), weight).forEach((look, strokes) -> {
             svg.append("<path fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" ")
                     .append(attributes(look))
@@ -47,12 +85,15 @@ public final class SvgPage {
             strokes.forEach(stroke -> data(svg, stroke.points()));
             svg.append("\"/>\n");
         });
-        if (!drawn.texts().isEmpty()) {
-            svg.append("<g clip-path=\"url(#printable)\">\n");
-            drawn.texts().forEach(text -> svg.append(text(text)));
-            svg.append("</g>\n");
-        }
-        svg.append("</g>\n");
+    }
+
+    private static void area(StringBuilder svg, Area area) {
+        int[] colour = area.tint().colour();
+        svg.append("<path stroke=\"none\" fill=\"#")
+                .append(String.format(Locale.ROOT, "%02x%02x%02x", colour[0], colour[1], colour[2]))
+                .append("\" d=\"");
+        data(svg, area.ring());
+        svg.append("Z\"/>\n");
     }
 
     private static String attributes(Look look) {

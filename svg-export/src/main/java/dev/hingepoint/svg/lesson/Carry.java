@@ -1,0 +1,36 @@
+package dev.hingepoint.svg.lesson;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.svg.page.Layer;
+import dev.hingepoint.svg.page.Style;
+import java.util.List;
+
+/**
+ * An alteration carried from nothing to its full amount: the same recipe by a growing fraction of it.
+ *
+ * @param box in hundredths of a mm of the pattern, as all its coordinates are
+ * @param frames at least 13, from nothing to everything; all have the same lines, in the same order
+ */
+public record Carry(Box box, List<Frame> frames) {
+    /**
+     * The pattern as a fraction of the alteration leaves it.
+     *
+     * @param told how much of the amount, for people: "3 mm of 12 mm"
+     */
+    public record Frame(double fraction, String told, List<Line> lines) {
+        public Frame {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * All lines of one kind.
+     *
+     * @param data path data of SVG; empty where there is none
+     */
+    public record Line(Layer layer, Style style, String data) {}
+
+    public Carry {
+        frames = List.copyOf(frames);
+    }
+}
