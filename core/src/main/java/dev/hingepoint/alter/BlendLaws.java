@@ -70,7 +70,11 @@ final class BlendLaws {
     private Law takesWidth(Piece piece, String level) {
         Wanted line = at(level);
         return line.size().isPresent()
-                ? Law.takesWidth(piece.name(), level, line.line(draft, piece).width(level), 0.1)
+                ? Law.takesWidth(
+                        piece.name(),
+                        level,
+                        line.line(draft, piece).width(level) + line.beyond(draft, piece, level),
+                        0.1)
                 : Law.changesWidth(piece.name(), level, line.by(), 0.1);
     }
 
@@ -94,7 +98,7 @@ final class BlendLaws {
     private Law takesHemWidth(Piece piece) {
         double runsOn = longer.getOrDefault(piece.name(), 0.0);
         double width =
-                hemWidth(at(Names.HIP).line(draft, piece)) + at(Names.HIP).by();
+                hemWidth(at(Names.HIP).line(draft, piece)) + at(Names.HIP).beyond(draft, piece, Names.HIP);
         return new Law(
                 "makes the hem as wide as the line from the hip down asks",
                 piece.where().edge(piece.below(SIDE_SEAM).name()),

@@ -79,8 +79,8 @@ final class CentreFullness implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("wedge", "width", "at", "above");
-        double wedge = options.requiredLength("wedge", "wedge: 15 mm").mm();
-        double width = options.length("width").map(length -> length.mm()).orElse(wedge / 2);
+        double wedge = options.requiredAmount("wedge", "wedge: 15 mm").mm();
+        double width = options.amount("width").map(length -> length.mm()).orElse(wedge / 2);
         double above = options.length("above").map(length -> length.mm()).orElse(0.0);
         if (!(wedge > 0) || width < 0) {
             throw options.refuse("the wedge must be more than 0 mm, and the width not less than 0 mm"

@@ -140,8 +140,8 @@ final class FullBust implements Alteration {
     }
 
     private static double spread(Options options) {
-        Optional<Length> spread = options.length("spread");
-        Optional<Length> girth = options.length("girth");
+        Optional<Length> spread = options.amount("spread");
+        Optional<Length> girth = options.amount("girth");
         if (spread.isPresent() == girth.isPresent()) {
             throw options.refuse(
                     "it needs one amount: spread: 20 mm for each half front, or girth: +40 mm round the body");

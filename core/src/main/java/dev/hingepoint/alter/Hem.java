@@ -45,7 +45,7 @@ final class Hem implements Alteration {
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "length", "to", "below", "above", "stride", "slit", "slit in");
         List<Piece> pieces = pieces(draft);
-        double by = by(draft, pieces, options);
+        double by = options.carried(by(draft, pieces, options));
         List<HemLine> lines =
                 pieces.stream().map(piece -> new HemLine(piece, by)).toList();
         List<EdgeRef> seams = lines.stream()

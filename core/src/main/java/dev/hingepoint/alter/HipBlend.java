@@ -23,7 +23,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Blends the side seams of front and back alike from one size to another, or by amounts on the whole girth: {@code hip blend: {waist:
@@ -79,8 +78,7 @@ final class HipBlend implements Alteration {
             steps.addAll(paper.steps());
         }
         for (Seam seam : armholeSeams) {
-            Paper paper = UnderarmBlend.sleeve(
-                    draft, blended, seam, wanted.get(Names.BUST).size().orElseThrow());
+            Paper paper = UnderarmBlend.sleeve(draft, blended, seam, wanted.get(Names.BUST));
             blended = blended.with(paper.piece());
             steps.addAll(paper.steps());
         }
@@ -134,7 +132,7 @@ final class HipBlend implements Alteration {
             throw options.refuse(level + ": " + text + " could be a size or an amount; " + both);
         }
         if (draft.pattern().hasSize(text)) {
-            return new Wanted(Optional.of(text), 0);
+            return Wanted.size(text, 1 - options.carried(1));
         }
         if (!text.matches("[+-].*[a-zA-Z\"\u2033]\\s*")) {
             throw options.refuse(level + ": there is no size '" + text + "' (there are "
@@ -144,7 +142,7 @@ final class HipBlend implements Alteration {
         double edges = draft.piecesWithEdges(Names.SIDE_SEAM).stream()
                 .mapToInt(Piece::widths)
                 .sum();
-        return new Wanted(Optional.empty(), Length.parse(text, Unit.MILLIMETRE).mm() / edges);
+        return Wanted.by(options.carried(Length.parse(text, Unit.MILLIMETRE).mm()) / edges);
     }
 
     private static Map<String, Object> amounts(Options options, Map<String, Wanted> wanted) {
@@ -153,8 +151,9 @@ final class HipBlend implements Alteration {
                 level,
                 line.size().isPresent()
                         ? line.size().get()
-                        : (Object) Length.parse(options.text(level).orElseThrow(), Unit.MILLIMETRE)
-                                .mm()));
+                        : (Object) options.carried(
+                                Length.parse(options.text(level).orElseThrow(), Unit.MILLIMETRE)
+                                        .mm())));
         return amounts;
     }
 
@@ -164,7 +163,9 @@ final class HipBlend implements Alteration {
         List<Joint> joints = new ArrayList<>();
         // a blend at the bust takes all above it along; any other leaves the bust and what is above it
         double atBust = wanted.containsKey(Names.BUST)
-                ? wanted.get(Names.BUST).line(draft, piece).width(Names.BUST) - piece.width(Names.BUST)
+                ? wanted.get(Names.BUST).line(draft, piece).width(Names.BUST)
+                        + wanted.get(Names.BUST).beyond(draft, piece, Names.BUST)
+                        - piece.width(Names.BUST)
                 : 0;
         int start = Math.max(0, LEVELS.indexOf(first) - 1);
         joints.add(new Joint(LEVELS.get(start), piece, atBust));
@@ -173,7 +174,8 @@ final class HipBlend implements Alteration {
                 continue;
             }
             Wanted line = wanted.getOrDefault(level, Wanted.AS_IT_IS);
-            joints.add(new Joint(level, line.line(draft, piece), line.by()));
+            joints.add(new Joint(
+                    level, line.line(draft, piece), piece.hasLevel(level) ? line.beyond(draft, piece, level) : 0));
         }
         return new SideSeamBlend(piece, joints);
     }

@@ -72,7 +72,7 @@ final class LengthenOrShorten implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "at", "above", "piece");
-        double amount = options.requiredLength("by", "by: 30 mm").mm();
+        double amount = options.requiredAmount("by", "by: 30 mm").mm();
         if (!(amount > 0)) {
             throw options.refuse("by: " + Reason.millimetres(amount) + " must be more than 0 mm; "
                     + (isLonger ? "shorten" : "lengthen") + " does the opposite");

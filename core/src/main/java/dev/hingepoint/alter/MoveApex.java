@@ -86,7 +86,7 @@ final class MoveApex implements Alteration {
             throw options.refuse("it can " + towards + " or " + against + " the apex, not both");
         }
         String given = options.has(against) ? against : towards;
-        double amount = options.length(given).map(length -> length.mm()).orElse(0.0);
+        double amount = options.amount(given).map(length -> length.mm()).orElse(0.0);
         if (amount < 0) {
             throw options.refuse(given + " must not be less than 0 mm; for the other way write "
                     + (given.equals(towards) ? against : towards));

@@ -51,7 +51,7 @@ final class MoveDart implements Alteration {
         options.knowing("dart", "piece", "to", "at", "from", "share", "as", "tip");
         Piece piece = piece(draft, options);
         EdgeDart dart = dart(piece, options);
-        double share = share(options);
+        double share = options.carried(share(options));
         String to =
                 options.text("to").orElseThrow(() -> options.refuse("it needs to:, an edge, a dart, ease or gathers"));
         OptionalDouble tip = FullBust.tipDistance(options);

@@ -131,7 +131,7 @@ final class Neckline implements Alteration {
     }
 
     private static double mm(Options options, String name) {
-        return options.length(name).map(Length::mm).orElse(0.0);
+        return options.amount(name).map(Length::mm).orElse(0.0);
     }
 
     private static List<NeckEdge> drawn(List<Piece> pieces, Options options, List<String> notes) {
@@ -163,8 +163,11 @@ final class Neckline implements Alteration {
             edges.add(along.stream()
                     .filter(edge -> edge.piece() == piece)
                     .findFirst()
-                    .map(edge -> new NeckEdge(piece, edge.lower(), widen, edge.drawn()))
-                    .orElseGet(() -> new NeckEdge(piece, 0, widen, Optional.empty())));
+                    .map(edge -> options.isPartOnly()
+                            ? new NeckEdge(
+                                    piece, options.carried(edge.lower()), options.carried(widen), Optional.empty())
+                            : new NeckEdge(piece, edge.lower(), widen, edge.drawn()))
+                    .orElseGet(() -> new NeckEdge(piece, 0, options.carried(widen), Optional.empty())));
         }
         return edges;
     }

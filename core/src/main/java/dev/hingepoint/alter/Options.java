@@ -12,16 +12,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The amounts and choices of one ordered alteration, read as the alteration asks for them. Every refusal names the alteration. */
+/**
+ * The amounts and choices of one ordered alteration, read as the alteration asks for them. Every refusal names the alteration.
+ *
+ * <p>What is asked for as an amount can be {@linkplain #carriedTo carried} to a fraction: then the recipe does so much less of the same.
+ */
 public final class Options {
     private final String alteration;
     private final Map<String, Object> written;
     private final Map<String, Length> body;
+    private final double fraction;
 
-    private Options(String alteration, Map<String, Object> written, Map<String, Length> body) {
+    private Options(String alteration, Map<String, Object> written, Map<String, Length> body, double fraction) {
         this.alteration = alteration;
         this.written = written;
         this.body = body;
+        this.fraction = fraction;
     }
 
     public static Options of(AlterationRequest request) {
@@ -30,7 +36,30 @@ public final class Options {
 
     /** @param body the measurements of the body that is to be fitted, by name, as far as they are known */
     public static Options of(AlterationRequest request, Map<String, Length> body) {
-        return new Options(request.name(), request.options(), Map.copyOf(body));
+        return new Options(request.name(), request.options(), Map.copyOf(body), 1);
+    }
+
+    /**
+     * The same order, by a fraction of its amounts, each of its choices as it is.
+     *
+     * @param of more than 0, at most 1
+     * @throws IllegalArgumentException for any other
+     */
+    public Options carriedTo(double of) {
+        if (!(of > 0 && of <= 1)) {
+            throw new IllegalArgumentException("an alteration is carried to more than nothing, at most to all: " + of);
+        }
+        return new Options(alteration, written, body, of);
+    }
+
+    /** How much of a whole amount is done: all of it, unless the order is {@linkplain #carriedTo carried} to a fraction. */
+    public double carried(double whole) {
+        return whole * fraction;
+    }
+
+    /** Whether less than all is done. */
+    boolean isPartOnly() {
+        return fraction < 1;
     }
 
     /** A measurement of the body: of the one that is to be fitted, else of the one that the size is drafted for. */
@@ -62,7 +91,7 @@ public final class Options {
         return Optional.ofNullable(written.get(name));
     }
 
-    /** A length; a bare number is mm. */
+    /** A length that says how, and not how much; a bare number is mm. */
     public Optional<Length> length(String name) {
         return raw(name).map(value -> {
             try {
@@ -73,9 +102,14 @@ public final class Options {
         });
     }
 
+    /** How much is to be done, so far as it is {@linkplain #carriedTo carried}; a bare number is mm. */
+    public Optional<Length> amount(String name) {
+        return length(name).map(whole -> new Length(carried(whole.mm())));
+    }
+
     /** @throws Refusal where it is not given */
-    public Length requiredLength(String name, String example) {
-        return length(name).orElseThrow(() -> refuse("it needs an amount; write for example " + example));
+    public Length requiredAmount(String name, String example) {
+        return amount(name).orElseThrow(() -> refuse("it needs an amount; write for example " + example));
     }
 
     /**
@@ -85,7 +119,7 @@ public final class Options {
      * @throws Refusal where it is not given, or is nothing or less
      */
     public double positive(String name, String example, String otherwise) {
-        double amount = requiredLength(name, example).mm();
+        double amount = requiredAmount(name, example).mm();
         if (!(amount > 0)) {
             throw refuse(name + " must be more than 0 mm, as in " + example + "; for the other way " + otherwise);
         }

@@ -70,14 +70,15 @@ final class SleeveShape implements Alteration {
                     .orElseThrow(() -> new Refusal(new Reason.Missing(
                             "sleeve needs a sleeve of one piece: cap, two underarm seams and the hem between them",
                             sleeve.where())));
-            double longer = longer(options, sleeve, cap.edge(), hem);
-            Paper paper = Paper.of(sleeve).then(redraw(sleeve, cap.edge(), hem, longer, cuff));
+            double longer = options.carried(longer(options, sleeve, cap.edge(), hem));
+            OptionalDouble wide = cuff.isPresent() ? carried(options, sleeve, hem, cuff.getAsDouble()) : cuff;
+            Paper paper = Paper.of(sleeve).then(redraw(sleeve, cap.edge(), hem, longer, wide));
             altered = altered.with(Sleeves.withDarts(sleeve, paper.piece()));
             steps.addAll(paper.steps());
             sleeves.add(sleeve);
-            laws.addAll(laws(draft, cap, hem, longer, cuff));
+            laws.addAll(laws(draft, cap, hem, longer, wide));
             amounts.put("length", longer);
-            cuff.ifPresent(width -> amounts.put("cuff", width));
+            wide.ifPresent(width -> amounts.put("cuff", width));
         }
         laws.addAll(Bodice.staying(draft, sleeves));
         Altered done = new Altered(altered, amounts, steps, laws, List.of());
@@ -85,6 +86,12 @@ final class SleeveShape implements Alteration {
                 ? done.withNote("a cuff of " + Reason.millimetres(cuff.getAsDouble())
                         + " needs an opening: a hand goes through 210 mm and more")
                 : done;
+    }
+
+    /** On the way from the hem's own width to the one that is wished. */
+    private static OptionalDouble carried(Options options, Piece sleeve, String hem, double cuff) {
+        double own = sleeve.edge(hem).path().length();
+        return OptionalDouble.of(own + options.carried(cuff - own));
     }
 
     /** By how many mm the sleeve gets longer. */

@@ -41,7 +41,7 @@ final class SwayBack implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("wedge", "at", "above", "method", "keep fold");
-        double wedge = options.requiredLength("wedge", "wedge: 12 mm").mm();
+        double wedge = options.requiredAmount("wedge", "wedge: 12 mm").mm();
         String level = options.text("at").orElse("waist");
         double above = options.length("above").map(length -> length.mm()).orElse(0.0);
         Piece back = back(draft, level);

@@ -83,12 +83,13 @@ final class UnderarmBlend {
     }
 
     /**
-     * The sleeve with the width of {@code size} at the upper arm, its cap as much longer or shorter than the armholes of {@code after} as
+     * The sleeve with the width at the upper arm of the size that the bust is blended to, its cap as much longer or shorter than the armholes of {@code after} as
      * it was than those of {@code before}.
      *
      * @throws Refusal where the sleeve is not drawn in that size
      */
-    static Paper sleeve(Draft before, Draft after, Seam seam, String size) {
+    static Paper sleeve(Draft before, Draft after, Seam seam, Wanted bust) {
+        String size = bust.size().orElseThrow();
         EdgeRef cap = cap(seam);
         Piece sleeve = before.piece(cap.piece());
         List<EdgeRef> armholes = seam.join().contains(cap) ? seam.to() : seam.join();
@@ -97,7 +98,7 @@ final class UnderarmBlend {
         Edge first = sleeve.before(cap.edge());
         Edge last = sleeve.after(cap.edge());
         Cap own = Cap.of(sleeve, cap.edge(), first.name());
-        Cap wanted = own.asWideAs(Cap.of(before.asDrawn(sleeve, size), cap.edge(), first.name()));
+        Cap wanted = own.asWideAs(Cap.of(before.asDrawn(sleeve, size), cap.edge(), first.name()), 1 - bust.left());
         double length = own.path().length() + longer;
         double most = MOST_OF_CAP * own.height();
         double higher =
@@ -185,12 +186,16 @@ final class UnderarmBlend {
             return end.minus(top()).dot(down.left());
         }
 
-        /** Stretched across, each half by itself, until its ends lie as far from the top as another cap's. */
-        Cap asWideAs(Cap other) {
+        /** Stretched across, each half by itself, until its ends have gone that part of the way to where another cap's lie. */
+        Cap asWideAs(Cap other, double part) {
             return new Cap(
-                    rise.moved(across(Math.abs(other.across(other.rise.start()) / across(rise.start())))),
-                    fall.moved(across(Math.abs(other.across(other.fall.end()) / across(fall.end())))),
+                    rise.moved(across(part(across(rise.start()), other.across(other.rise.start()), part))),
+                    fall.moved(across(part(across(fall.end()), other.across(other.fall.end()), part))),
                     down);
+        }
+
+        private static double part(double own, double other, double part) {
+            return 1 + part * (Math.abs(other / own) - 1);
         }
 
         /** Stretched across and up or down about the top, each half by itself, until its ends are where they should be. */
