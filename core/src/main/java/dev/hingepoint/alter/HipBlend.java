@@ -151,8 +151,8 @@ final class HipBlend implements Alteration {
                 level,
                 line.size().isPresent()
                         ? line.size().get()
-                        : (Object) options.carried(
-                                Length.parse(options.text(level).orElseThrow(), Unit.MILLIMETRE)
+                        : (Object)
+                                options.carried(Length.parse(options.text(level).orElseThrow(), Unit.MILLIMETRE)
                                         .mm())));
         return amounts;
     }

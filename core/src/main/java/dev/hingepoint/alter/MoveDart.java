@@ -84,7 +84,7 @@ final class MoveDart implements Alteration {
         Map<String, Object> amounts = new LinkedHashMap<>();
         amounts.put("dart", intake.name());
         amounts.put("to", to);
-        amounts.put("share", 100 * share);
+        amounts.put("share", percent(share));
         Paper turned = rotation.turned(Paper.of(piece).marked(intake.lifted()));
         Altered altered = Faired.untilLawsHold(
                 draft,
@@ -130,6 +130,10 @@ final class MoveDart implements Alteration {
         return darts.get(0);
     }
 
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
+    }
+
     private static double share(Options options) {
         if (!options.has("share")) {
             return 1;
@@ -148,7 +152,7 @@ final class MoveDart implements Alteration {
         Map<String, Object> amounts = new LinkedHashMap<>();
         amounts.put("dart", dart.name());
         amounts.put("to", kind.word());
-        amounts.put("share", 100 * share);
+        amounts.put("share", percent(share));
         List<Law> laws = new ArrayList<>();
         piece.edges().stream()
                 .map(Edge::name)

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The amounts and choices of one ordered alteration, read as the alteration asks for them. Every refusal names the alteration.
@@ -150,6 +151,14 @@ public final class Options {
             case "no", "false" -> false;
             default -> throw refuse(name + " must be yes or no, not '" + value.get() + "'");
         };
+    }
+
+    /** As a person would write it: {@code wedge: 12 mm, at: waist}. */
+    @Override
+    public String toString() {
+        return written.entrySet().stream()
+                .map(option -> option.getKey() + ": " + option.getValue())
+                .collect(Collectors.joining(", "));
     }
 
     /** A refusal of what was ordered. */

@@ -14,6 +14,9 @@ import java.util.List;
  * length along its own direction, a stretch, which scales along one direction, and a fold, which lays a wedge flat onto one line. All are exact on control points.
  */
 public record Motion(double xx, double xy, double yx, double yy, double dx, double dy) {
+    /** Rounding of a rigid motion's factors; an angle so small moves a metre by less than a millionth of a mm. */
+    private static final double RIGID = 1e-9;
+
     public static final Motion STAY = new Motion(1, 0, 0, 1, 0, 0);
 
     public static Motion shift(Vector step) {
@@ -155,6 +158,28 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
         double c = -yx / det;
         double d = xx / det;
         return new Motion(a, b, c, d, -a * dx - b * dy, -c * dx - d * dy);
+    }
+
+    /**
+     * So much of the way: a turn turns by that part of its angle, a shift goes that part of its length. Any other motion takes every point straight, by that part of its way.
+     *
+     * @param fraction from 0, which leaves all as it is, to 1
+     */
+    public Motion part(double fraction) {
+        boolean isRigid = Math.abs(xx - yy) + Math.abs(xy + yx) <= RIGID && Math.abs(scale() - 1) <= RIGID;
+        if (!isRigid || Math.abs(angle()) <= RIGID) {
+            return new Motion(
+                    1 + fraction * (xx - 1),
+                    fraction * xy,
+                    fraction * yx,
+                    1 + fraction * (yy - 1),
+                    fraction * dx,
+                    fraction * dy);
+        }
+        // the point that stays, from x = R x + d: (1 - R) x = d
+        double det = (1 - xx) * (1 - yy) - xy * yx;
+        Point staying = new Point(((1 - yy) * dx + xy * dy) / det, (yx * dx + (1 - xx) * dy) / det);
+        return turn(staying, fraction * angle());
     }
 
     /** How many times as long a length becomes, in the mean over all directions: the square root of the factor of areas. 1 for a rigid motion. */

@@ -206,16 +206,15 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
                 .filter(point -> isHinge(point, moved))
                 .toList();
         List<Step.Part> parts = moved.topFirst().stream()
-                .filter(part -> !part.motion().equals(Motion.STAY))
                 .map(part -> new Step.Part(part.face().boundary(), part.motion(), part.isFolded()))
                 .toList();
         return new Step(caption, piece, result, moved.slashes(), hinges, parts, fills);
     }
 
-    /** A hinge is an end of a slash that two parts with different motions leave in one place. */
+    /** A hinge is an end of a slash that two parts with different motions leave in one place; where a wedge is folded away on one side, nothing turns. */
     private static boolean isHinge(Point point, MovedParts moved) {
         List<MovedPart> there = moved.topFirst().stream()
-                .filter(part -> part.face().boundary().distanceTo(point) <= Tolerance.COINCIDENT)
+                .filter(part -> !part.isFolded() && part.face().boundary().distanceTo(point) <= Tolerance.COINCIDENT)
                 .toList();
         return there.size() > 1
                 && there.stream()

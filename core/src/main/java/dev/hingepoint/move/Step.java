@@ -12,7 +12,7 @@ import java.util.List;
  * @param caption in a fitter's words, with this pattern's numbers
  * @param lines what was slashed, or the old course of what was redrawn, on the paper as it was
  * @param hinges the points that parts turned about
- * @param parts the parts that moved
+ * @param parts of what was cut, each with how it moved, those that stayed included; none where nothing was cut
  * @param fills on the paper as it is now: gaps that were filled, or the new course of what was redrawn
  */
 public record Step(
@@ -30,6 +30,11 @@ public record Step(
         fills = List.copyOf(fills);
     }
 
+    /** Whether parts were cut and moved, and not only lines drawn anew. */
+    public boolean isCut() {
+        return !parts.isEmpty();
+    }
+
     /** A step that draws nothing: what is cut, sewn or left out otherwise. */
     public static Step of(String caption, Piece before, Piece after) {
         return new Step(caption, before, after, List.of(), List.of(), List.of(), List.of());
@@ -41,5 +46,9 @@ public record Step(
      * @param outline where it lay before
      * @param isFolded whether it was folded away
      */
-    public record Part(Path outline, Motion motion, boolean isFolded) {}
+    public record Part(Path outline, Motion motion, boolean isFolded) {
+        public boolean isMoved() {
+            return !motion.equals(Motion.STAY);
+        }
+    }
 }

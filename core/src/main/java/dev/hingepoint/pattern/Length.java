@@ -14,6 +14,11 @@ import java.util.regex.Pattern;
  * @param mm millimetres; negative where a change takes away
  */
 public record Length(double mm) implements Comparable<Length> {
+    private static final String NUMBER = "([+-]?[0-9]+(?:\\.[0-9]+)?)";
+
+    /** "12 mm", "6 to 25 mm". */
+    private static final Pattern MILLIMETRES = Pattern.compile("(?:" + NUMBER + " to )?" + NUMBER + " mm\\b");
+
     public static final Length ZERO = new Length(0);
 
     private static final Pattern WRITTEN = Pattern.compile("\\s*([+-]?)\\s*"
@@ -101,6 +106,26 @@ public record Length(double mm) implements Comparable<Length> {
         String part = above == 0 ? "" : above + "/" + below;
         String gap = whole != 0 && above != 0 ? " " : "";
         return sign + (whole == 0 && above != 0 ? "" : whole) + gap + part + " in";
+    }
+
+    /** Words that tell lengths as {@code 12 mm}, with each told {@linkplain #inInches in inches} where that is the unit. */
+    public static String retold(String words, Unit unit) {
+        return unit == Unit.INCH
+                ? MILLIMETRES
+                        .matcher(words)
+                        .replaceAll(told ->
+                                (told.group(1) == null ? "" : retold(told.group(1)) + " to ") + retold(told.group(2)))
+                : words;
+    }
+
+    /** A length that a ruler does not show is not nothing; a change keeps its sign. */
+    private static String retold(String number) {
+        Length length = new Length(Double.parseDouble(number));
+        String inches = length.inInches();
+        if (inches.equals("0 in") && length.mm() != 0) {
+            return "under 1/16 in";
+        }
+        return (number.startsWith("+") ? "+" : "") + inches;
     }
 
     /** As read off a tape: to the millimetre, in cm to one decimal, in inches to 1/16. */

@@ -1,6 +1,8 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Position;
 import dev.hingepoint.curve.Tolerance;
 import java.util.Comparator;
@@ -14,8 +16,12 @@ public final class SewnEdge {
     private final Path path;
     private final List<Mouth> mouths;
 
-    /** A dart's mouth on the edge, in mm along the drawn path. */
-    private record Mouth(double from, double to) {
+    /**
+     * A dart's mouth on the edge, in mm along the drawn path.
+     *
+     * @param closing the turn about the dart's tip that brings all beyond the mouth to where it is sewn
+     */
+    private record Mouth(double from, double to, Motion closing) {
         double width() {
             return to - from;
         }
@@ -35,7 +41,10 @@ public final class SewnEdge {
                         .map(dart -> {
                             double one = path.distanceAlong(path.nearest(dart.mouthStart()));
                             double other = path.distanceAlong(path.nearest(dart.mouthEnd()));
-                            return new Mouth(Math.min(one, other), Math.max(one, other));
+                            Point near = one < other ? dart.mouthStart() : dart.mouthEnd();
+                            Point far = one < other ? dart.mouthEnd() : dart.mouthStart();
+                            Motion closing = Motion.turn(dart.tip(), far.minus(dart.tip()), near.minus(dart.tip()));
+                            return new Mouth(Math.min(one, other), Math.max(one, other), closing);
                         })
                         .sorted(Comparator.comparingDouble(Mouth::from))
                         .toList());
@@ -50,6 +59,27 @@ public final class SewnEdge {
 
     public double length() {
         return path.length() - mouths.stream().mapToDouble(Mouth::width).sum();
+    }
+
+    /** The edge's line with its darts closed, all beyond each turned about the dart's tip. */
+    public Path closed() {
+        Path closed = null;
+        Motion beyond = Motion.STAY;
+        double from = 0;
+        for (Mouth mouth : mouths) {
+            closed = joined(closed, from, mouth.from, beyond);
+            beyond = mouth.closing.then(beyond);
+            from = mouth.to;
+        }
+        return joined(closed, from, path.length(), beyond);
+    }
+
+    private Path joined(Path closed, double from, double to, Motion place) {
+        if (to - from <= Tolerance.COINCIDENT) {
+            return closed;
+        }
+        Path part = path.part(from, to).moved(place);
+        return closed == null ? part : closed.then(part.withStart(closed.end()));
     }
 
     /** The sewn distance of a place; within a mouth, that of the mouth. */

@@ -148,7 +148,10 @@ class RoundBackTest {
         double r = 160 + 65 * 100 / 150.0;
         assertEquals(
                 2 * StrictMath.atan(12 / (2 * r)),
-                Math.abs(altered.steps().get(0).parts().get(0).motion().angle()),
+                altered.steps().get(0).parts().stream()
+                        .mapToDouble(part -> Math.abs(part.motion().angle()))
+                        .max()
+                        .orElseThrow(),
                 1e-6);
         Draft without = TestPatterns.of(plain).in("40");
         assertThrows(

@@ -1,17 +1,22 @@
 package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.svg.page.Layer;
 import dev.hingepoint.svg.page.Style;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * An alteration carried from nothing to its full amount: the same recipe by a growing fraction of it.
  *
  * @param box in hundredths of a mm of the pattern, as all its coordinates are
+ * @param places where each piece lies: from mm of the pattern, by its name
  * @param frames at least 13, from nothing to everything; all have the same lines, in the same order
  */
-public record Carry(Box box, List<Frame> frames) {
+public record Carry(Box box, List<Frame> frames, Map<String, Motion> places) {
     /**
      * The pattern as a fraction of the alteration leaves it.
      *
@@ -32,5 +37,6 @@ public record Carry(Box box, List<Frame> frames) {
 
     public Carry {
         frames = List.copyOf(frames);
+        places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
     }
 }

@@ -7,6 +7,10 @@ import java.util.stream.Stream;
 public enum Style {
     CUTTING(Layer.CUTTING, 0.5, ""),
     STITCHING(Layer.STITCHING, 0.3, "4 2"),
+    /** The stitching line where it lies on a fold. */
+    ON_FOLD(Layer.STITCHING, 0.3, "12 2 2 2"),
+    /** The stitching line as it is now, over the original one. */
+    NOW(Layer.STITCHING, 0.6, ""),
     FOLD(Layer.CUTTING, 0.5, "12 2 2 2"),
     /** The middle of a piece that is drawn whole. */
     CENTRE(Layer.MARKS, 0.2, "12 2 2 2"),
@@ -20,7 +24,7 @@ public enum Style {
     SLASH(Layer.STEP, 0.5, "3 1"),
     HINGE(Layer.STEP, 0.4, ""),
     /** The way that a part goes, and where it lay. */
-    WAY(Layer.STEP, 0.3, ""),
+    WAY(Layer.STEP, 0.5, ""),
     LEFT(Layer.STEP, 0.25, "0.5 1.3"),
     /** A line that a step drew. */
     DRAWN(Layer.STEP, 0.7, ""),

@@ -19,7 +19,7 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.index.quadtree.Quadtree;
 
 /** The room inside a piece that nothing is drawn in yet: texts are set there, each keeping clear of every line and of each other. */
-final class FreeSpace {
+public final class FreeSpace {
     private static final Point ORIGIN = new Point(0, 0);
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -49,7 +49,7 @@ final class FreeSpace {
     }
 
     /** The room in a box. */
-    static FreeSpace within(Box box, double clear) {
+    public static FreeSpace within(Box box, double clear) {
         return within(box.corners(), clear);
     }
 
@@ -78,7 +78,7 @@ final class FreeSpace {
                         .toList());
     }
 
-    void take(Stroke stroke) {
+    public void take(Stroke stroke) {
         for (int i = 1; i < stroke.points().size(); i++) {
             Geometry part = FACTORY.createLineString(new Coordinate[] {
                 coordinate(stroke.points().get(i - 1)),
@@ -88,13 +88,13 @@ final class FreeSpace {
         }
     }
 
-    void take(Text text) {
+    public void take(Text text) {
         Polygon room = room(text);
         taken.insert(room.getEnvelopeInternal(), room);
     }
 
     /** The first of the candidates that has room; it then takes the room. */
-    Optional<Text> place(Stream<Text> candidates) {
+    public Optional<Text> place(Stream<Text> candidates) {
         Optional<Text> found = candidates.filter(text -> isFree(room(text))).findFirst();
         found.ifPresent(this::take);
         return found;

@@ -4,6 +4,7 @@ import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.JtsBridge;
+import dev.hingepoint.svg.page.Clipping;
 import dev.hingepoint.svg.page.Drawn;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;

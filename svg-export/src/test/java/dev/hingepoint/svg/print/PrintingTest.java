@@ -12,6 +12,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.JtsBridge;
 import dev.hingepoint.svg.file.Drawings;
 import dev.hingepoint.svg.file.PatternFiles;
+import dev.hingepoint.svg.page.Clipping;
 import dev.hingepoint.svg.page.Drawn;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;

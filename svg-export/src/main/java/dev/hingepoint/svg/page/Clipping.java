@@ -1,18 +1,16 @@
-package dev.hingepoint.svg.print;
+package dev.hingepoint.svg.page;
 
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.svg.page.Stroke;
-import dev.hingepoint.svg.page.Style;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Cuts strokes off at a rectangle, exactly (Liang and Barsky, 1984). */
-final class Clipping {
+public final class Clipping {
     private Clipping() {}
 
     /** The parts of a stroke inside the box, in order. */
-    static List<Stroke> clipped(Stroke stroke, Box box) {
+    public static List<Stroke> clipped(Stroke stroke, Box box) {
         List<Stroke> parts = new ArrayList<>();
         List<Point> run = new ArrayList<>();
         double travelled = stroke.before();

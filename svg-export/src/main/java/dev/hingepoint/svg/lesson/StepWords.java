@@ -1,0 +1,156 @@
+package dev.hingepoint.svg.lesson;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.MarkedPoint;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Spot;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** What a person does at one stage of a step, from the step's own lines, hinges, parts and fills. */
+final class StepWords {
+    /** Nearer to a corner or a point in mm than this, that is meant. */
+    private static final double AT = 0.5;
+
+    private final Step step;
+    private final Piece piece;
+
+    StepWords(Step step) {
+        this.step = step;
+        this.piece = step.before();
+    }
+
+    /** "Draw a line from centre back, 398 mm from the neckline, to the side seam, 190 mm from the armhole: 236 mm long". */
+    String lines() {
+        List<String> told = step.lines().stream()
+                .map(line -> "from " + place(line.start()) + " to " + place(line.end()) + ", " + length(line.length())
+                        + " long")
+                .toList();
+        return told.size() == 1
+                ? "On the " + piece.name() + " draw a line " + told.get(0)
+                : "On the " + piece.name() + " draw " + told.size() + " lines: "
+                        + IntStream.range(0, told.size())
+                                .mapToObj(i -> (i + 1) + ") " + told.get(i))
+                                .collect(Collectors.joining("; "));
+    }
+
+    String slashed() {
+        boolean isFolded = step.parts().stream().anyMatch(Step.Part::isFolded);
+        String along = (isFolded ? "Cut, or fold," : "Cut") + " along "
+                + (step.lines().size() == 1 ? "the line" : "the lines");
+        if (step.hinges().isEmpty()) {
+            return along + ": " + step.parts().size() + " parts";
+        }
+        List<String> hinges =
+                step.hinges().stream().map(this::shortPlace).distinct().toList();
+        return along + ", up to but not through " + joined(hinges) + ": there the paper hangs together, by a hinge";
+    }
+
+    /** The step's own words, and how far each part goes. */
+    String moved(Map<Step.Part, String> names, Map<Step.Part, Double> ways) {
+        List<String> told = new ArrayList<>();
+        names.forEach((part, name) -> {
+            if (part.isFolded()) {
+                told.add(name + " is folded away");
+            } else if (ways.get(part) > 0) {
+                told.add(name + " goes " + length(ways.get(part)) + " at most");
+            } else {
+                told.add(name + " stays");
+            }
+        });
+        return step.caption() + ". " + String.join(", ", told);
+    }
+
+    /**
+     * What is done where the parts have gone.
+     *
+     * @param opens whether paper is let in
+     * @param overlaps whether paper lies double
+     */
+    String rejoined(boolean opens, boolean overlaps) {
+        List<String> told = new ArrayList<>();
+        if (opens) {
+            Map<String, Double> widths = new LinkedHashMap<>();
+            for (Path fill : step.fills()) {
+                String edge =
+                        step.after().nearest(fill.start().midpoint(fill.end())).edge();
+                widths.merge(edge, fill.length(), Double::sum);
+            }
+            List<String> gaps = new ArrayList<>();
+            widths.forEach((edge, width) -> gaps.add(length(width) + " at the " + edge));
+            told.add("Lay paper under the gap and tape it" + (gaps.isEmpty() ? "" : ": " + joined(gaps)));
+        }
+        if (overlaps) {
+            told.add("Tape down what lies double, and cut off what stands out below");
+        }
+        if (step.parts().stream().anyMatch(Step.Part::isFolded)) {
+            told.add("Tape the fold down flat");
+        }
+        return told.isEmpty() ? "Tape the parts together" : String.join(". ", told);
+    }
+
+    /** The step's own words, and how far the line moves. */
+    String trued(double farthest) {
+        return farthest < Tolerance.LAST_DECIMAL
+                ? step.caption()
+                : step.caption() + "; the line moves by " + length(farthest) + " at most";
+    }
+
+    /** The edge, and how far along it from the nearer end; a marked point by its name. */
+    private String place(Point point) {
+        return marked(point).or(() -> corner(point)).orElseGet(() -> {
+            Spot spot = piece.nearest(point);
+            if (!spot.point().isCloseTo(point, AT)) {
+                return "where the lines meet";
+            }
+            Path path = piece.edge(spot.edge()).path();
+            double along = path.distanceAlong(spot.position());
+            boolean isNearStart = along <= path.length() / 2;
+            Edge neighbour = isNearStart ? piece.before(spot.edge()) : piece.after(spot.edge());
+            return "the " + spot.edge() + ", " + length(isNearStart ? along : path.length() - along) + " from the "
+                    + neighbour.name();
+        });
+    }
+
+    private String shortPlace(Point point) {
+        return marked(point)
+                .or(() -> corner(point))
+                .orElseGet(() -> piece.nearest(point).point().isCloseTo(point, AT)
+                        ? "the " + piece.nearest(point).edge()
+                        : "the place where the lines meet");
+    }
+
+    private Optional<String> marked(Point point) {
+        return piece.marks(MarkedPoint.class)
+                .filter(mark -> mark.at().isCloseTo(point, AT))
+                .map(mark -> "the " + mark.name())
+                .findFirst();
+    }
+
+    private Optional<String> corner(Point point) {
+        return piece.edges().stream()
+                .filter(edge -> edge.path().start().isCloseTo(point, AT))
+                .map(edge -> "the corner of " + piece.before(edge.name()).name() + " and " + edge.name())
+                .findFirst();
+    }
+
+    private static String length(double mm) {
+        return Reason.millimetres(mm < 1 ? Math.rint(mm * 100) / 100 : Math.rint(mm * 10) / 10);
+    }
+
+    static String joined(List<String> words) {
+        return words.size() < 2
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
+    }
+}

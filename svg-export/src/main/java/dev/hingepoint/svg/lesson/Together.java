@@ -1,0 +1,201 @@
+package dev.hingepoint.svg.lesson;
+
+import dev.hingepoint.Reason;
+import dev.hingepoint.allowance.CuttingLine;
+import dev.hingepoint.check.Ledger;
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Vector;
+import dev.hingepoint.pattern.Dart;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Level;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.page.Stroke;
+import dev.hingepoint.svg.page.Style;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** All pieces that an alteration changes, side by side and upright: as they were, and before and after over each other. */
+final class Together {
+    /** Between pieces, and round them, in mm. */
+    private static final double GAP = 60;
+
+    private static final double ROUND = 30;
+
+    /** Room for words, in mm of the picture. */
+    private static final double BESIDE = 26;
+
+    /** A change of less in mm is not labelled. */
+    private static final double TOLD = 0.5;
+
+    private final Draft before;
+    private final Draft after;
+    private final Unit unit;
+    private final Map<String, Motion> places = new LinkedHashMap<>();
+    private final View view;
+
+    Together(Draft before, Draft after, Unit unit) {
+        this.before = before;
+        this.after = after;
+        this.unit = unit;
+        Box all = null;
+        for (Piece piece : changed(before, after)) {
+            Motion upright = Upright.of(before.piece(piece.name()));
+            Box box = bounds(before, before.piece(piece.name()), upright).union(bounds(after, piece, upright));
+            double left = all == null ? 0 : all.right() + GAP;
+            Vector shift = new Vector(left - box.left(), -box.top());
+            places.put(piece.name(), upright.then(Motion.shift(shift)));
+            Box laid = box.moved(shift);
+            all = all == null ? laid : all.union(laid);
+        }
+        this.view = View.of((all == null ? new Box(0, 0, GAP, GAP) : all).grownBy(ROUND), BESIDE);
+    }
+
+    /** The pieces that are other than they were, and are still there. */
+    static List<Piece> changed(Draft before, Draft after) {
+        return after.pieces().stream()
+                .filter(piece -> before.find(piece.name())
+                        .filter(old -> !old.equals(piece))
+                        .isPresent())
+                .toList();
+    }
+
+    private static Box bounds(Draft draft, Piece piece, Motion upright) {
+        return Box.around(upright.of(CuttingLine.of(draft, piece).outline()));
+    }
+
+    /** From the pattern to a common sheet, in mm of the pattern, by piece. */
+    Map<String, Motion> places() {
+        return places;
+    }
+
+    private Motion place(String piece) {
+        return places.get(piece).then(view.place());
+    }
+
+    Scene asItWas() {
+        List<Stroke> strokes = new ArrayList<>();
+        places.keySet().stream().map(before::piece).forEach(piece -> {
+            strokes.addAll(PaperLines.of(piece, place(piece.name())));
+            strokes.addAll(PaperLines.cutting(before, piece, place(piece.name())));
+        });
+        String pieces = StepWords.joined(
+                places.keySet().stream().map(name -> "the " + name).toList());
+        String caption =
+                "As it was: " + pieces + " of the " + before.pattern().card().name() + ", size " + before.size();
+        return Picture.scene(
+                Scene.Kind.AS_IT_WAS,
+                caption,
+                one(),
+                List.of(),
+                strokes,
+                labels -> places.keySet().forEach(name -> {
+                    Piece piece = before.piece(name);
+                    labels.name(name, middle(piece));
+                    piece.marks(Level.class)
+                            .forEach(level -> labels.nameNear(
+                                    level.name(),
+                                    place(name)
+                                            .of(piece.levelFrame(level.name()).origin()),
+                                    8));
+                }),
+                view,
+                unit);
+    }
+
+    private Point middle(Piece piece) {
+        Box box = piece.outline().moved(place(piece.name())).bounds();
+        return box.centre();
+    }
+
+    private String one() {
+        return places.size() == 1 ? places.keySet().iterator().next() : "";
+    }
+
+    /** @param changed the account of it */
+    Scene compared(Ledger.Entry changed) {
+        List<Stroke> strokes = new ArrayList<>();
+        places.keySet().forEach(name -> {
+            lines(before.piece(name)).forEach(path -> strokes.add(PaperLines.stroke(Style.BEFORE, path, place(name))));
+            lines(after.piece(name)).forEach(path -> strokes.add(PaperLines.stroke(Style.NOW, path, place(name))));
+        });
+        return Picture.scene(
+                Scene.Kind.COMPARED,
+                "Before, dotted, and after, drawn out: " + told(changed),
+                one(),
+                List.of(),
+                strokes,
+                labels -> differences(changed, labels),
+                view,
+                unit);
+    }
+
+    private static Stream<Path> lines(Piece piece) {
+        return Stream.of(
+                        piece.edges().stream().map(edge -> edge.path()),
+                        piece.marks(Dart.class).flatMap(dart -> dart.legs().stream()),
+                        piece.marks(Level.class).map(Level::path))
+                .flatMap(paths -> paths);
+    }
+
+    private void differences(Ledger.Entry changed, Labels labels) {
+        for (Ledger.EdgeLine line : changed.edges()) {
+            double by = line.after() - line.before();
+            if (Math.abs(by) >= TOLD && places.containsKey(line.piece())) {
+                Path edge = after.piece(line.piece()).edge(line.edge()).path();
+                labels.name(line.edge() + " " + signed(by), place(line.piece()).of(edge.at(edge.length() / 2)));
+            }
+        }
+        for (String name : places.keySet()) {
+            Piece now = after.piece(name);
+            now.marks(Level.class)
+                    .filter(level -> before.piece(name).hasLevel(level.name()))
+                    .forEach(level -> {
+                        double by = now.width(level.name()) - before.piece(name).width(level.name());
+                        if (Math.abs(by) >= TOLD) {
+                            Point end = now.levelFrame(level.name()).outerEnd();
+                            labels.name(
+                                    level.name() + " " + signed(by), place(name).of(end));
+                        }
+                    });
+        }
+    }
+
+    private static String told(Ledger.Entry changed) {
+        List<String> told = Stream.concat(
+                        changed.edges().stream()
+                                .filter(line -> Math.abs(line.after() - line.before()) >= TOLD)
+                                .map(line -> line.edge()
+                                        + (isAlone(line, changed) ? " " : " of the " + line.piece() + " ")
+                                        + words(line.after() - line.before(), "longer", "shorter")),
+                        changed.girths().stream()
+                                .filter(girth -> Math.abs(girth.after() - girth.before()) >= TOLD)
+                                .map(girth -> girth.level() + " "
+                                        + words(girth.after() - girth.before(), "wider", "narrower")
+                                        + " round the body"))
+                .toList();
+        return told.isEmpty() ? "no seam and no girth changes" : StepWords.joined(told);
+    }
+
+    /** Whether no other piece has an edge of that name. */
+    private static boolean isAlone(Ledger.EdgeLine line, Ledger.Entry changed) {
+        return changed.edges().stream()
+                        .filter(other -> other.edge().equals(line.edge()))
+                        .count()
+                == 1;
+    }
+
+    private static String words(double by, String more, String less) {
+        return Reason.millimetres(Math.rint(Math.abs(by) * 10) / 10) + " " + (by > 0 ? more : less);
+    }
+
+    private static String signed(double by) {
+        return (by > 0 ? "+" : "") + Reason.millimetres(Math.rint(by * 10) / 10);
+    }
+}
