@@ -1,7 +1,8 @@
 package dev.hingepoint;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.StringJoiner;
 
 /** Where something is wrong: a file, a piece, an edge, a mark, as far as they are known. */
 public record Where(
@@ -42,16 +43,23 @@ public record Where(
     }
 
     /** "larkfield.svg: piece back, size 40, edge side seam"; empty where nothing is known. */
+    public Message message() {
+        List<Message> inside = new ArrayList<>();
+        piece.ifPresent(name -> inside.add(Message.of("where.piece", name)));
+        size.ifPresent(name -> inside.add(Message.of("where.size", name)));
+        edge.ifPresent(name -> inside.add(Message.of("where.edge", name)));
+        mark.ifPresent(name -> inside.add(Message.of("where.mark", name)));
+        if (file.isEmpty()) {
+            return Message.of("where.in-pattern", inside);
+        }
+        return inside.isEmpty()
+                ? Message.of("where.in-file", file.get())
+                : Message.of("where.in-pattern-of-file", file.get(), inside);
+    }
+
+    /** The place in English. */
     @Override
     public String toString() {
-        StringJoiner place = new StringJoiner(", ");
-        piece.ifPresent(name -> place.add("piece " + name));
-        size.ifPresent(name -> place.add("size " + name));
-        edge.ifPresent(name -> place.add("edge " + name));
-        mark.ifPresent(name -> place.add("mark " + name));
-        if (file.isEmpty()) {
-            return place.toString();
-        }
-        return place.length() == 0 ? file.get() : file.get() + ": " + place;
+        return message().text();
     }
 }

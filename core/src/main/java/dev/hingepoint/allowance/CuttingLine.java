@@ -1,5 +1,6 @@
 package dev.hingepoint.allowance;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -57,10 +58,7 @@ public final class CuttingLine {
             return drawn(piece, plan);
         } catch (IllegalArgumentException | TopologyException wrong) {
             throw new Refusal(
-                    new Reason.Unsound(
-                            "no cutting line can be drawn round a piece of this shape; draw it simpler, or give it less allowance",
-                            piece.where()),
-                    wrong);
+                    new Reason.Unsound(Message.of("allowance.cutting-line.cannot-be-drawn"), piece.where()), wrong);
         }
     }
 
@@ -139,7 +137,7 @@ public final class CuttingLine {
         List<Point> joinedTo(Piece piece, List<Point> after) {
             if (before.isEmpty() && after.isEmpty()) {
                 throw new Refusal(new Reason.Unsound(
-                        "its mouth takes a whole edge, and leaves nothing of it to sew",
+                        Message.of("allowance.cutting-line.mouth-takes-whole-edge"),
                         piece.where().mark(dart.name())));
             }
             if (DartCap.isPressedToSecond(piece, dart, first, second)) {
@@ -159,8 +157,7 @@ public final class CuttingLine {
         Polygon cut = JtsBridge.polygon(outer);
         boolean holds = cut.isValid() && cut.buffer(Tolerance.FLATTENING).covers(JtsBridge.polygon(piece));
         if (!holds) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    "the seam allowance is too wide for the shape of the piece; give its edges less", piece.where()));
+            throw new Refusal(Reason.BeyondLimit.of(Message.of("allowance.cutting-line.too-wide"), piece.where()));
         }
         return outer;
     }

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
@@ -55,16 +56,17 @@ final class ArmholeDepth implements Alteration {
     public Altered alter(Draft draft, Options options) {
         options.knowing("raise", "lower", "sleeve");
         if (options.has("raise") == options.has("lower")) {
-            throw options.refuse("it needs one amount: raise: 10 mm or lower: 10 mm");
+            throw options.refuse("alter.armhole.needs-one-amount");
         }
         boolean isLower = options.has("lower");
         String way = isLower ? "lower" : "raise";
-        double by = options.positive(way, way + ": 10 mm", "order " + (isLower ? "raise" : "lower"));
+        double by =
+                options.positive(way, way + ": 10 mm", Message.of("alter.options.order", isLower ? "raise" : "lower"));
         boolean follows =
                 options.choice("sleeve", "stays", "follows").orElse("stays").equals("follows");
         List<Piece> pieces = Bodice.pieces(draft, name());
         if (follows && CapEase.seams(draft, pieces).isEmpty()) {
-            throw options.refuse("no sleeve is sewn to the armhole that could follow it");
+            throw options.refuse("alter.armhole.no-sleeve-to-follow");
         }
         Altered altered = LargestAmount.orRefusal(
                 draft, by, amount -> altered(draft, pieces, isLower ? amount : -amount, follows));
@@ -121,8 +123,7 @@ final class ArmholeDepth implements Alteration {
                 .min();
         if (lower >= room.orElse(side.length() / 2)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the underarm would come down to what is drawn below it on the side seam",
-                    piece.where().edge(Names.SIDE_SEAM)));
+                    Message.of("alter.armhole.no-room-below"), piece.where().edge(Names.SIDE_SEAM)));
         }
     }
 
@@ -188,7 +189,7 @@ final class ArmholeDepth implements Alteration {
             }
             laws.add(Law.changesLength(piece.name(), Names.SIDE_SEAM, -lower, 0.1));
             laws.add(Law.ofAngles(
-                    "lets the armhole bend one way only, as it did",
+                    Message.of("alter.armhole.law.bends-one-way"),
                     piece.where().edge(Names.ARMHOLE),
                     (before, after) -> 0,
                     (before, after) -> Math.max(0, turnedBack(after, piece) - turnedBack(before, piece)),

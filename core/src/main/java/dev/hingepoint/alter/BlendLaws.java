@@ -2,6 +2,7 @@ package dev.hingepoint.alter;
 
 import static dev.hingepoint.pattern.Names.SIDE_SEAM;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Position;
@@ -82,7 +83,7 @@ final class BlendLaws {
     private static Law keepsDepth(Piece piece, String level) {
         LevelFrame was = piece.levelFrame(level);
         return new Law(
-                "leaves the depth of the " + level + " as it was",
+                Message.of("alter.blend.law.keeps-depth", level),
                 piece.where().mark(level),
                 (before, after) -> 0,
                 (before, after) -> {
@@ -100,7 +101,7 @@ final class BlendLaws {
         double width =
                 hemWidth(at(Names.HIP).line(draft, piece)) + at(Names.HIP).beyond(draft, piece, Names.HIP);
         return new Law(
-                "makes the hem as wide as the line from the hip down asks",
+                Message.of("alter.blend.law.hem-as-asked"),
                 piece.where().edge(piece.below(SIDE_SEAM).name()),
                 (before, after) -> width + runsOn * slant(after.piece(piece.name())),
                 (before, after) -> hemWidth(after.piece(piece.name())),
@@ -126,7 +127,7 @@ final class BlendLaws {
                         Stream.of(piece), wanted.values().stream().map(line -> line.line(draft, piece)))
                 .toList();
         return Law.ofAngles(
-                "leaves the side seam without a corner that its sizes did not have",
+                Message.of("alter.blend.law.no-new-corner"),
                 piece.where().edge(SIDE_SEAM),
                 (before, after) -> 0,
                 (before, after) -> Math.max(0, sharper(after.piece(piece.name()), parents)),

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -48,17 +49,14 @@ final class Bodice {
         List<Piece> pieces = draft.piecesWithEdges(Names.SHOULDER, Names.ARMHOLE, Names.SIDE_SEAM);
         if (pieces.isEmpty()) {
             throw new Refusal(new Reason.Missing(
-                    alteration + " needs pieces with the edges shoulder, armhole and side seam",
-                    Where.UNKNOWN.size(draft.size())));
+                    Message.of("alter.bodice.needs-edges", alteration), Where.UNKNOWN.size(draft.size())));
         }
         draft.piecesWithEdges(Names.ARMHOLE).stream()
                 .filter(piece -> !pieces.contains(piece))
                 .findFirst()
                 .ifPresent(piece -> {
                     throw new Refusal(new Reason.Missing(
-                            alteration
-                                    + " moves the armhole as a whole, and this piece has a part of it without shoulder or "
-                                    + "side seam; alter the shoulder and the armhole before the pieces are divided",
+                            Message.of("alter.bodice.armhole-divided", alteration),
                             piece.where().edge(Names.ARMHOLE)));
                 });
         return pieces;
@@ -182,9 +180,11 @@ final class Bodice {
     }
 
     /** Leaves an edge in its shape, moved: nowhere farther from its old course than {@code tolerance} mm. */
-    static Law keepsShape(String piece, String edge, String told, Motion motion, double tolerance) {
+    static Law keepsShape(String piece, String edge, Motion motion, double tolerance) {
         return new Law(
-                "leaves the " + edge + " in its shape" + told,
+                motion.equals(Motion.STAY)
+                        ? Message.of("alter.law.keeps-shape", edge)
+                        : Message.of("alter.law.keeps-shape-moved", edge),
                 Where.inPiece(piece).edge(edge),
                 (before, after) -> 0,
                 (before, after) -> after.piece(piece)

@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -92,9 +94,11 @@ final class BustDart {
 
     private Refusal tooNear(Point middle) {
         return new Refusal(Reason.BeyondLimit.of(
-                "the dart " + name + " would begin only " + Reason.millimetres(middle.distanceTo(apex))
-                        + " from the bust apex, and its tip should stop " + Reason.millimetres(tipDistance())
-                        + " short of it; give a smaller tip",
+                Message.of(
+                        "alter.bust-dart.begins-near-apex",
+                        name,
+                        Quantity.millimetres(middle.distanceTo(apex)),
+                        Quantity.millimetres(tipDistance())),
                 Where.UNKNOWN.mark(name)));
     }
 
@@ -103,9 +107,11 @@ final class BustDart {
         double correction = Math.abs(legCorrection(paper.piece()));
         if (correction > MOST_LEG_CORRECTION) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the legs of the dart " + name + " would differ by about " + Reason.millimetres(2 * correction)
-                            + ", and " + Reason.millimetres(2 * MOST_LEG_CORRECTION)
-                            + " can be shared out; move the dart or the apex first",
+                    Message.of(
+                            "alter.bust-dart.legs-differ",
+                            name,
+                            Quantity.millimetres(2 * correction),
+                            Quantity.millimetres(2 * MOST_LEG_CORRECTION)),
                     paper.piece().where().mark(name)));
         }
         return pointed(paper.piece()).drawnOn(paper);

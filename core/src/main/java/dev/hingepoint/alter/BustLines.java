@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Motion;
@@ -103,8 +105,7 @@ final class BustLines {
         double cosine = (a - spread) / radius;
         if (Math.abs(cosine) > 1) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the paper cannot be spread by " + Reason.millimetres(spread) + " about the hinge on the armhole",
-                    front.where()));
+                    Message.of("alter.full-bust.cannot-spread", Quantity.millimetres(spread)), front.where()));
         }
         return StrictMath.acos(cosine) - StrictMath.atan2(b, a);
     }
@@ -177,7 +178,7 @@ final class BustLines {
                 .filter(point -> point.minus(from).dot(down) > 0)
                 .min(Comparator.comparingDouble(point -> point.distanceTo(from)))
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "the grain from the bust apex down must meet the " + hem,
+                        Message.of("alter.full-bust.grain-misses-hem", hem),
                         front.where().edge(hem))));
     }
 
@@ -244,7 +245,7 @@ final class BustLines {
 
     private Point underarmSideRefused() {
         throw new Refusal(new Reason.Missing(
-                "the bust apex must lie below the underarm, level with the side seam",
+                Message.of("alter.full-bust.apex-not-beside-side-seam"),
                 front.where().mark(Names.BUST_APEX)));
     }
 
@@ -277,8 +278,8 @@ final class BustLines {
                         .map(position -> level.path().at(position).minus(apex).dot(down)))
                 .filter(depth -> depth > 0)
                 .min(Comparator.naturalOrder())
-                .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "full bust needs a level below the bust, such as the waist", front.where())));
+                .orElseThrow(() -> new Refusal(
+                        new Reason.Missing(Message.of("alter.full-bust.needs-level-below"), front.where())));
         Path a = apexToHem();
         Point level = apex.plus(down.times(next / 2));
         Point onA = a.at(a.crossings(level, outwards).get(0));
@@ -287,7 +288,7 @@ final class BustLines {
                 .map(centre::at)
                 .min(Comparator.comparingDouble(point -> point.distanceTo(level)))
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "the centre front does not reach below the bust apex",
+                        Message.of("alter.full-bust.centre-ends-above-apex"),
                         front.where().edge(Names.CENTRE_FRONT))));
         return Path.through(onA, onCentre);
     }

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -48,9 +49,10 @@ public final class Catalogue {
                 .filter(alteration -> alteration.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        "there is no alteration '" + name + "'; there are "
-                                + String.join(
-                                        ", ", ALL.stream().map(Alteration::name).toList()),
+                        Message.of(
+                                "alter.catalogue.no-such-alteration",
+                                name,
+                                ALL.stream().map(Alteration::name).toList()),
                         Where.UNKNOWN)));
     }
 
@@ -80,9 +82,7 @@ public final class Catalogue {
         } catch (IllegalArgumentException | TopologyException wrong) {
             throw new Refusal(
                     new Reason.Unsound(
-                            alteration.name()
-                                    + " cannot be laid on a piece of this shape: a line that it cuts or draws "
-                                    + "runs off it, or over a dart; order it before the other alterations, or by less",
+                            Message.of("alter.catalogue.cannot-be-laid", alteration.name()),
                             Where.UNKNOWN.size(draft.size())),
                     wrong);
         }

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -83,15 +84,14 @@ final class CentreFullness implements Alteration {
         double width = options.amount("width").map(length -> length.mm()).orElse(wedge / 2);
         double above = options.length("above").map(length -> length.mm()).orElse(0.0);
         if (!(wedge > 0) || width < 0) {
-            throw options.refuse("the wedge must be more than 0 mm, and the width not less than 0 mm"
-                    + (centre.equals(Names.CENTRE_BACK)
-                            ? "; for the opposite order " + (opens ? "flat seat" : "full seat")
-                            : ""));
+            throw centre.equals(Names.CENTRE_BACK)
+                    ? options.refuse("alter.centre-fullness.not-positive-seat", opens ? "flat seat" : "full seat")
+                    : options.refuse("alter.centre-fullness.not-positive");
         }
         Piece piece = piece(draft);
         String level = options.text("at").orElseGet(() -> level(piece));
         if (!isBelow(piece, level, Names.WAIST)) {
-            throw options.refuse("at: " + level + " does not lie below the waist, where the width runs to nothing");
+            throw options.refuse("alter.centre-fullness.not-below-waist", level);
         }
         Altered altered = LargestAmount.orRefusal(
                 draft,
@@ -134,7 +134,7 @@ final class CentreFullness implements Alteration {
         return draft.piecesWithEdges(centre, Names.SIDE_SEAM).stream()
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        name + " needs a piece with the edges " + centre + " and side seam",
+                        Message.of("alter.centre-fullness.needs-edges", name, centre),
                         Where.UNKNOWN.size(draft.size()))));
     }
 
@@ -143,7 +143,7 @@ final class CentreFullness implements Alteration {
                 .filter(piece::hasLevel)
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        name + " needs the level '" + levels.get(levels.size() - 1) + "' on the piece",
+                        Message.of("alter.centre-fullness.needs-level", name, levels.get(levels.size() - 1)),
                         piece.where())));
     }
 

@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -61,7 +63,7 @@ final class CentreWedge {
         double room = opens ? line.length() : 2 * Math.min(middle, down.length() - middle);
         if (wedge >= room) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a wedge of " + Reason.millimetres(wedge) + " does not fit on " + centre,
+                    Message.of("alter.centre-wedge.does-not-fit", Quantity.millimetres(wedge), centre),
                     piece.where(),
                     wedge,
                     room));

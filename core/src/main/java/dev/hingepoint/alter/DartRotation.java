@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Point;
@@ -163,7 +164,7 @@ final class DartRotation {
 
     private Law keepsAngles(Piece before) {
         return Law.ofAngles(
-                "keeps the sum of the darts' angles at the apex",
+                Message.of("alter.dart-rotation.law.keeps-angles"),
                 before.where(),
                 (was, is) -> angles(was.piece(before.name())),
                 (was, is) -> angles(is.piece(before.name())),

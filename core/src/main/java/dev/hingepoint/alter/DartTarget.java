@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -51,7 +53,7 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
         Optional<EdgeDart> into = piece.find(EdgeDart.class, to);
         if (into.isPresent()) {
             if (options.has("at")) {
-                throw options.refuse("at: goes with an edge; the " + to + " is where it is");
+                throw options.refuse("alter.dart-target.at-goes-with-edge", to);
             }
             Spot middle = piece.nearest(edgeOf(piece, into.get()), into.get().mouthMiddle());
             requireFree(withoutDart(piece, into.get()), middle, intake);
@@ -88,16 +90,16 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
                     .filter(edge -> edge.kind() != Edge.Kind.FOLD)
                     .map(Edge::name);
             throw new Refusal(new Reason.Missing(
-                    "there is no edge and no dart '" + to + "' to move it into; it can go to "
-                            + String.join(", ", Stream.concat(edges, darts).toList())
-                            + ", ease or gathers",
+                    Message.of(
+                            "alter.dart-target.no-such-target",
+                            to,
+                            Stream.concat(edges, darts).toList()),
                     piece.where()));
         }
         Edge edge = piece.edge(to);
         if (edge.kind() == Edge.Kind.FOLD) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a dart that opened on the fold would bend it; it can go to any other edge",
-                    piece.where().edge(to)));
+                    Message.of("alter.dart-target.on-fold"), piece.where().edge(to)));
         }
         return edge;
     }
@@ -111,8 +113,12 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
                 .orElseGet(() -> Length.parse(text, Unit.MILLIMETRE).mm());
         if (mm < ROOM || mm > length - ROOM) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a dart needs " + Reason.millimetres(ROOM) + " of the edge on either side, and at: " + text
-                            + " lies " + Reason.millimetres(mm) + " from the " + from,
+                    Message.of(
+                            "alter.dart-target.too-near-end",
+                            Quantity.millimetres(ROOM),
+                            text,
+                            Quantity.millimetres(mm),
+                            from),
                     piece.where().edge(edge.name()),
                     mm,
                     length - ROOM));
@@ -168,9 +174,7 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
                 .filter(spot -> obstacle(piece, spot, intake).isEmpty())
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unsound(
-                        "no straight slash from the " + edge.name()
-                                + " to the point that the dart turns about keeps to the paper"
-                                + " and clear of other darts",
+                        Message.of("alter.dart-target.no-clear-slash", edge.name()),
                         piece.where().edge(edge.name()))));
     }
 
@@ -181,27 +185,26 @@ record DartTarget(Spot place, Optional<EdgeDart> into, String name) {
     }
 
     private static void requireFree(Piece piece, Spot place, DartIntake intake) {
-        obstacle(piece, place, intake).ifPresent(what -> {
-            throw new Refusal(new Reason.Unsound(
-                    "the slash from the " + place.edge() + " would run " + what + "; name another place with at:",
-                    piece.where().edge(place.edge())));
+        obstacle(piece, place, intake).ifPresent(why -> {
+            throw new Refusal(new Reason.Unsound(why, piece.where().edge(place.edge())));
         });
     }
 
     /** What a slash would run into, if anything. */
-    private static Optional<String> obstacle(Piece piece, Spot place, DartIntake intake) {
+    private static Optional<Message> obstacle(Piece piece, Spot place, DartIntake intake) {
         if (Path.through(intake.one(), intake.other()).distanceTo(place.point()) <= ROOM) {
-            return Optional.of("where the " + intake.name() + " is");
+            return Optional.of(Message.of("alter.dart-target.slash-where-dart-is", place.edge(), intake.name()));
         }
         Line slash = new Line(place.point(), intake.pivot());
-        Optional<String> dart = piece.marks(Dart.class)
+        Optional<Message> dart = piece.marks(Dart.class)
                 .filter(drawn -> isCrossed(drawn, slash))
-                .map(drawn -> "through the " + drawn.name())
+                .map(drawn -> Message.of("alter.dart-target.slash-through-dart", place.edge(), drawn.name()))
                 .findFirst();
         boolean leaves = piece.edges().stream()
                 .flatMap(edge -> edge.path().crossings(slash).stream().map(edge.path()::at))
                 .anyMatch(point -> !point.isCloseTo(place.point(), Tolerance.COINCIDENT));
-        return dart.or(() -> leaves ? Optional.of("off the paper") : Optional.empty());
+        return dart.or(() ->
+                leaves ? Optional.of(Message.of("alter.dart-target.slash-off-paper", place.edge())) : Optional.empty());
     }
 
     private static boolean isCrossed(Dart dart, Line slash) {

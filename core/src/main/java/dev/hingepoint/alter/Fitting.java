@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -88,8 +89,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 .filter(done -> done.construction().isPresent())
                 .ifPresent(done -> {
                     throw new Refusal(Reason.BeyondLimit.of(
-                            "size " + done.size() + " of this pattern is made up in its own way, which an order for "
-                                    + "another size would undo; order it from the pattern as it was drawn",
+                            Message.of("alter.fitting.made-up-already", done.size()),
                             Where.UNKNOWN.size(draft.size())));
                 });
     }

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -47,16 +48,14 @@ final class ForwardShoulder implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by");
-        double by = options.positive(
-                "by", "by: 10 mm", "let the seam lie where it is: the draft's lies farther back than such a shoulder");
+        double by = options.positive("by", "by: 10 mm", Message.of("alter.forward-shoulder.other-way"));
         List<Piece> pieces = Bodice.pieces(draft, name());
         Seam seam = Bodice.shoulderSeams(draft, pieces).stream()
                 .filter(shoulder -> centred(draft, shoulder, Names.CENTRE_FRONT).isPresent()
                         && centred(draft, shoulder, Names.CENTRE_BACK).isPresent())
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "forward shoulders needs a shoulder seam between a piece with a centre front and one with a centre back",
-                        Where.UNKNOWN.size(draft.size()))));
+                        Message.of("alter.forward-shoulder.needs-shoulder-seam"), Where.UNKNOWN.size(draft.size()))));
         Piece front = centred(draft, seam, Names.CENTRE_FRONT).orElseThrow();
         Piece back = centred(draft, seam, Names.CENTRE_BACK).orElseThrow();
         Altered altered = LargestAmount.orRefusal(draft, by, amount -> altered(draft, front, back, seam, amount));
@@ -116,7 +115,7 @@ final class ForwardShoulder implements Alteration {
                 .orElse(armhole.length() / 2);
         if (by >= room) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the armhole of the front is too short for it above its first notch",
+                    Message.of("alter.forward-shoulder.armhole-too-short"),
                     front.where().edge(Names.ARMHOLE)));
         }
     }

@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -60,11 +62,10 @@ final class FullBust implements Alteration {
                 .orElse("side");
         boolean isMoved = !dart.equals("side") && !dart.equals("ease");
         if (options.has("at") && !isMoved) {
-            throw options.refuse("at: goes with dart: hem, waist or armhole");
+            throw options.refuse("alter.full-bust.at-goes-with-dart");
         }
         if (isMoved && spread < 0) {
-            throw options.refuse(
-                    "a small bust closes the side bust dart, and nothing opens elsewhere; write dart: side");
+            throw options.refuse("alter.full-bust.small-closes-side-dart");
         }
         Altered spreadOut =
                 LargestAmount.orRefusal(draft, spread, amount -> spread(draft, options, amount, dart.equals("ease")));
@@ -143,13 +144,12 @@ final class FullBust implements Alteration {
         Optional<Length> spread = options.amount("spread");
         Optional<Length> girth = options.amount("girth");
         if (spread.isPresent() == girth.isPresent()) {
-            throw options.refuse(
-                    "it needs one amount: spread: 20 mm for each half front, or girth: +40 mm round the body");
+            throw options.refuse("alter.full-bust.needs-one-amount");
         }
         double amount =
                 spread.orElseGet(() -> new Length(girth.orElseThrow().mm() / 2)).mm();
         if (amount == 0) {
-            throw options.refuse("a spread of 0 mm changes nothing");
+            throw options.refuse("alter.full-bust.nothing-to-spread");
         }
         return amount;
     }
@@ -157,7 +157,7 @@ final class FullBust implements Alteration {
     static OptionalDouble tipDistance(Options options) {
         Optional<Length> tip = options.length("tip");
         if (tip.isPresent() && !(tip.get().mm() > 0)) {
-            throw options.refuse("tip must be more than 0 mm: the dart stops short of the apex");
+            throw options.refuse("alter.full-bust.tip-not-positive");
         }
         return tip.map(length -> OptionalDouble.of(length.mm())).orElseGet(OptionalDouble::empty);
     }
@@ -168,7 +168,7 @@ final class FullBust implements Alteration {
                 .flatMap(word -> word.equals("both") ? Stream.of(Names.WAIST, Names.HIP) : Stream.of(word))
                 .toList();
         if (!KeptGirth.LEVELS.containsAll(kept)) {
-            throw options.refuse("keep can be waist, hip or both");
+            throw options.refuse("alter.full-bust.keep-choices");
         }
         return kept;
     }
@@ -176,9 +176,8 @@ final class FullBust implements Alteration {
     private static Piece front(Draft draft) {
         List<Piece> fronts = draft.piecesWithEdges(Names.CENTRE_FRONT, Names.ARMHOLE, Names.SIDE_SEAM);
         if (fronts.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "full bust needs a piece with the edges centre front, armhole and side seam",
-                    Where.UNKNOWN.size(draft.size())));
+            throw new Refusal(
+                    new Reason.Missing(Message.of("alter.full-bust.needs-edges"), Where.UNKNOWN.size(draft.size())));
         }
         Piece front = fronts.get(0);
         front.point(Names.BUST_APEX);
@@ -192,14 +191,11 @@ final class FullBust implements Alteration {
         }
         if (lines.dart().isEmpty()) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a small bust closes the side bust dart, and none is drawn",
-                    lines.front().where(),
-                    spread,
-                    0));
+                    Message.of("alter.full-bust.no-side-dart"), lines.front().where(), spread, 0));
         }
         if (lines.intake(spread) < 0) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "closing " + Reason.millimetres(-spread) + " would close the dart past nothing",
+                    Message.of("alter.full-bust.closes-past-nothing", Quantity.millimetres(-spread)),
                     lines.front().where()));
         }
     }
@@ -209,10 +205,12 @@ final class FullBust implements Alteration {
         double most = Fullness.mostEase(isKnit);
         double intake = lines.intake(spread);
         if (intake > most) {
+            Quantity fullness = Quantity.millimetres(intake);
+            Quantity takes = Quantity.millimetres(most);
             throw new Refusal(Reason.BeyondLimit.of(
-                    "it would leave " + Reason.millimetres(intake) + " of fullness in the side seam, and "
-                            + (isKnit ? "a knit" : "a woven") + " takes " + Reason.millimetres(most)
-                            + "; use dart: side",
+                    isKnit
+                            ? Message.of("alter.full-bust.too-full-for-knit", fullness, takes)
+                            : Message.of("alter.full-bust.too-full-for-woven", fullness, takes),
                     lines.front().where()));
         }
     }
@@ -280,7 +278,7 @@ final class FullBust implements Alteration {
         Vector outwards = lines.outwards();
         double was = lines.lowerLegEnd().minus(lines.apex()).dot(outwards);
         return new Law(
-                "makes the front wider by " + Reason.millimetres(spread) + " at the lower leg of the " + dart,
+                Message.of("alter.full-bust.law.wider-at-dart-leg", Quantity.millimetres(spread), dart),
                 lines.front().where().mark(dart),
                 (before, after) -> was + spread,
                 (before, after) -> after.piece(lines.front().name())

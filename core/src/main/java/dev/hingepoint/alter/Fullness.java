@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Path;
@@ -45,16 +47,17 @@ enum Fullness {
     void requireTaken(Draft draft, Piece piece, String edge, double fullness) {
         if (this == FLARE && piece.edge(edge).kind() != Edge.Kind.HEM) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "only a hem flares; in a seam, order ease or gathers",
-                    piece.where().edge(edge)));
+                    Message.of("alter.fullness.only-hem-flares"), piece.where().edge(edge)));
         }
         boolean isKnit = draft.pattern().card().isKnit();
         double most = mostEase(isKnit);
         if (this == EASE && fullness > most) {
+            Quantity takes = Quantity.millimetres(most);
+            Quantity wanted = Quantity.millimetres(fullness);
             throw new Refusal(Reason.BeyondLimit.of(
-                    (isKnit ? "a knit" : "a woven") + " takes " + Reason.millimetres(most)
-                            + " of ease in a seam, and this would be " + Reason.millimetres(fullness)
-                            + "; order gathers, or a smaller share",
+                    isKnit
+                            ? Message.of("alter.fullness.too-much-for-knit", takes, wanted)
+                            : Message.of("alter.fullness.too-much-for-woven", takes, wanted),
                     piece.where().edge(edge),
                     fullness,
                     most));

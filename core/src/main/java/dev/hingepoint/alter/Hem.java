@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -57,7 +59,7 @@ final class Hem implements Alteration {
         options.text("to").ifPresent(to -> amounts.put("to", to));
         Altered altered = new Altered(draft, amounts, List.of(), List.of(), List.of());
         if (Math.abs(by) > Tolerance.LAST_DECIMAL) {
-            SewnTogether.requireBothSides(draft, seams, "hem");
+            SewnTogether.requireBothSides(draft, seams, Message.of("alter.sewn-together.hem"));
             requireRoom(draft, lines, by);
             altered = moved(altered, lines).withLaws(SewnTogether.keepDifference(draft, seams, Tolerance.COINCIDENT));
         }
@@ -79,9 +81,8 @@ final class Hem implements Alteration {
                 .filter(piece -> piece.centre().isPresent() || piece.hasEdge(Names.SIDE_SEAM))
                 .toList();
         if (pieces.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "hem needs pieces with the edge hem, and centre line or side seam",
-                    Where.UNKNOWN.size(draft.size())));
+            throw new Refusal(
+                    new Reason.Missing(Message.of("alter.hem.needs-edges"), Where.UNKNOWN.size(draft.size())));
         }
         return pieces;
     }
@@ -89,7 +90,7 @@ final class Hem implements Alteration {
     private double by(Draft draft, List<Piece> pieces, Options options) {
         long ways = List.of("by", "length", "to").stream().filter(options::has).count();
         if (ways > 1 || ways == 0 && !options.has("slit")) {
-            throw options.refuse("write one of by: -40 mm, length: 950 mm and to: knee");
+            throw options.refuse("alter.hem.needs-one-amount");
         }
         if (options.has("length")) {
             return options.length("length").orElseThrow().mm() - centreBack(draft, options);
@@ -107,8 +108,7 @@ final class Hem implements Alteration {
                 .toList();
         for (String end : List.of(Names.NECKLINE, Names.HEM)) {
             if (backs.stream().noneMatch(piece -> piece.hasEdge(end))) {
-                throw options.refuse("length is measured down the centre back from the back neck, and no piece has a "
-                        + end + " there; write by: with the change");
+                throw options.refuse("alter.hem.no-back-length", end);
             }
         }
         return backs.stream()
@@ -120,8 +120,7 @@ final class Hem implements Alteration {
     private static double toPlace(Draft draft, List<Piece> pieces, Options options) {
         String measure = "waist to " + options.text("to").orElseThrow();
         double wanted = options.body(draft, measure)
-                .orElseThrow(() -> options.refuse("the body's '" + measure
-                        + "' is not known; write body: with the body's file in the order, and " + measure + " in that"))
+                .orElseThrow(() -> options.refuse("alter.hem.body-not-known", measure))
                 .mm();
         double beside = options.length("below").map(Length::mm).orElse(0.0)
                 - options.length("above").map(Length::mm).orElse(0.0);
@@ -130,9 +129,7 @@ final class Hem implements Alteration {
 
     /** How far in mm along the side seam the hem lies below the waist. */
     private static double belowWaist(Draft draft, List<Piece> pieces, Options options) {
-        return Stride.belowWaist(pieces)
-                .orElseThrow(
-                        () -> options.refuse("no piece draws the level waist and a side seam; write by: or length:"));
+        return Stride.belowWaist(pieces).orElseThrow(() -> options.refuse("alter.hem.no-waist"));
     }
 
     private static void requireRoom(Draft draft, List<HemLine> lines, double by) {
@@ -150,8 +147,7 @@ final class Hem implements Alteration {
             double most = Math.min(line.room(), opened) - LEAST_LEFT;
             if (-by > most) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "the hem cannot be cut off " + Reason.millimetres(-by)
-                                + " higher: a seam or an opening ends there",
+                        Message.of("alter.hem.something-ends-there", Quantity.millimetres(-by)),
                         line.piece().where().edge(Names.HEM),
                         -by,
                         Math.max(0, most)));

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -54,8 +55,8 @@ final class HipBlend implements Alteration {
         Map<String, Wanted> wanted = wanted(draft, options);
         List<Piece> pieces = draft.piecesWithEdges(Names.SIDE_SEAM);
         if (pieces.isEmpty()) {
-            throw new Refusal(
-                    new Reason.Missing("hip blend needs pieces with a side seam", Where.UNKNOWN.size(draft.size())));
+            throw new Refusal(new Reason.Missing(
+                    Message.of("alter.hip-blend.needs-side-seam"), Where.UNKNOWN.size(draft.size())));
         }
         Map<String, SideSeamBlend> blends = new LinkedHashMap<>();
         pieces.forEach(piece -> blends.put(piece.name(), blend(draft, piece, wanted)));
@@ -96,7 +97,7 @@ final class HipBlend implements Alteration {
 
     private static Map<String, Wanted> wanted(Draft draft, Options options) {
         if (options.has("high hip")) {
-            throw options.refuse("the high hip is no joint of a blend; name waist and hip");
+            throw options.refuse("alter.hip-blend.high-hip-is-no-joint");
         }
         options.knowing(LEVELS.toArray(String[]::new));
         Map<String, Wanted> wanted = new LinkedHashMap<>();
@@ -104,12 +105,10 @@ final class HipBlend implements Alteration {
             options.raw(level).ifPresent(value -> wanted.put(level, wanted(draft, options, level, value)));
         }
         if (wanted.containsKey(Names.BUST) && wanted.get(Names.BUST).size().isEmpty()) {
-            throw options.refuse("the bust is blended to a size only, since the sleeve must have it too; "
-                    + "for an amount choose the size by the upper bust, and alter with full bust");
+            throw options.refuse("alter.hip-blend.bust-by-size-only");
         }
         if (wanted.isEmpty()) {
-            throw options.refuse(
-                    "name the waist, the hip or both, each with a size in quotes or an amount with sign and unit");
+            throw options.refuse("alter.hip-blend.needs-level");
         }
         return wanted;
     }
@@ -118,26 +117,22 @@ final class HipBlend implements Alteration {
     private static List<Seam> armholeSeams(Draft draft, List<Piece> pieces, Options options) {
         List<Seam> seams = UnderarmBlend.armholeSeams(draft, pieces);
         if (seams.isEmpty()) {
-            throw options.refuse("the bust is blended only together with the sleeve, and none is sewn to the armhole; "
-                    + "choose the size by the upper bust, and alter with full bust");
+            throw options.refuse("alter.hip-blend.bust-needs-sleeve");
         }
         return seams;
     }
 
     private static Wanted wanted(Draft draft, Options options, String level, Object value) {
         String text = value.toString().strip();
-        String both = "write \"" + text + "\" in quotes for the size, or +" + text.replaceFirst("^[+-]", "")
-                + " mm for an amount on the whole girth";
         if (!(value instanceof String)) {
-            throw options.refuse(level + ": " + text + " could be a size or an amount; " + both);
+            throw options.refuse("alter.hip-blend.size-or-amount", level, text, text.replaceFirst("^[+-]", ""));
         }
         if (draft.pattern().hasSize(text)) {
             return Wanted.size(text, 1 - options.carried(1));
         }
         if (!text.matches("[+-].*[a-zA-Z\"\u2033]\\s*")) {
-            throw options.refuse(level + ": there is no size '" + text + "' (there are "
-                    + String.join(", ", draft.pattern().sizes())
-                    + "), and an amount needs a sign and a unit, as in +40 mm");
+            throw options.refuse(
+                    "alter.hip-blend.no-such-size", level, text, draft.pattern().sizes());
         }
         double edges = draft.piecesWithEdges(Names.SIDE_SEAM).stream()
                 .mapToInt(Piece::widths)

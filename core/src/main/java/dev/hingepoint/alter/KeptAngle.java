@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.pattern.Piece;
@@ -10,7 +11,7 @@ final class KeptAngle {
 
     static Law of(Piece piece, String edge, String neighbour) {
         return Law.ofAngles(
-                "keeps the angle between " + edge + " and " + neighbour,
+                Message.of("alter.law.keeps-angle", edge, neighbour),
                 piece.where().edge(edge),
                 (before, after) -> between(before.piece(piece.name()), edge, neighbour),
                 (before, after) -> between(after.piece(piece.name()), edge, neighbour),

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -29,7 +30,8 @@ final class LargestAmount {
             boolean isNoMatterOfAmount = why instanceof Reason.Missing || why instanceof Reason.Unreadable;
             throw isNoMatterOfAmount ? refused : refusal(before, why, amount, attempt);
         } catch (IllegalArgumentException | TopologyException defeated) {
-            Reason why = new Reason.Unsound("there is no room for it on this piece", Where.UNKNOWN.size(before.size()));
+            Reason why =
+                    new Reason.Unsound(Message.of("alter.largest-amount.no-room"), Where.UNKNOWN.size(before.size()));
             throw new Refusal(refusal(before, why, amount, attempt).reason(), defeated);
         }
     }
@@ -40,7 +42,7 @@ final class LargestAmount {
         double largest = Math.copySign(Math.floor(steps) * STEP, amount);
         boolean isKnown = Math.abs(largest) >= STEP && works(before, largest, attempt);
         return isKnown
-                ? new Refusal(Reason.BeyondLimit.of(why.what(), why.where(), amount, largest))
+                ? new Refusal(Reason.BeyondLimit.of(why.message(), why.where(), amount, largest))
                 : new Refusal(why);
     }
 

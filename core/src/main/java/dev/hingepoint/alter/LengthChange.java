@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Fairing;
@@ -237,7 +239,7 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
 
     private Law changesDepth(String edge) {
         return new Law(
-                "changes the depth of the " + edge + " by " + Reason.millimetres(by),
+                Message.of("alter.length.law.changes-depth", edge, Quantity.millimetres(by)),
                 piece().where().edge(edge),
                 (before, after) -> depth(before.piece(piece().name()), edge) + by,
                 (before, after) -> depth(after.piece(piece().name()), edge),
@@ -251,7 +253,7 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
 
     private Law addsNoCorner(String edge) {
         return Law.ofAngles(
-                "leaves the " + edge + " without a corner that it did not have",
+                Message.of("alter.length.law.no-new-corner", edge),
                 piece().where().edge(edge),
                 (before, after) -> 0,
                 (before, after) -> Math.max(
@@ -271,7 +273,7 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
 
     private Law movesWhole(Edge edge) {
         return new Law(
-                "keeps the shape of the " + edge.name(),
+                Message.of("alter.length.law.keeps-shape", edge.name()),
                 piece().where().edge(edge.name()),
                 (before, after) -> 0,
                 (before, after) -> after.piece(piece().name())
@@ -285,7 +287,7 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
 
     private Law keepsPaperWidth(String level) {
         return new Law(
-                "keeps the width of the paper at the " + level,
+                Message.of("alter.length.law.keeps-paper-width", level),
                 piece().where().mark(level),
                 (before, after) ->
                         before.piece(piece().name()).levelFrame(level).paperWidth(),
@@ -295,7 +297,7 @@ record LengthChange(LengthLine line, double by, double reachAbove, double reachB
 
     private Law keepsIntake(String dart) {
         return new Law(
-                "keeps the intake of the " + dart,
+                Message.of("alter.length.law.keeps-intake", dart),
                 piece().where().mark(dart),
                 (before, after) -> widest(before.piece(piece().name()), dart),
                 (before, after) -> widest(after.piece(piece().name()), dart),

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Path;
@@ -71,8 +72,7 @@ record LengthLine(Piece piece, Optional<Mark> rides, Point middle, Vector along,
                 .filter(above -> above > Tolerance.JOINING)
                 .min()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "no level is drawn above the " + level
-                                + "; write at: with a level or a line that is drawn across",
+                        Message.of("alter.length.no-level-above", level),
                         piece.where().mark(level))));
     }
 
@@ -107,8 +107,7 @@ record LengthLine(Piece piece, Optional<Mark> rides, Point middle, Vector along,
                     path.end().distanceTo(across.on(edge).point()));
             if (toCorner < CORNER) {
                 throw new Refusal(new Reason.Unsound(
-                        "the line ends at a corner of the piece; choose a place that is clear of it",
-                        piece.where().edge(edge)));
+                        Message.of("alter.length.ends-at-corner"), piece.where().edge(edge)));
             }
         }
         return across;
@@ -185,8 +184,7 @@ record LengthLine(Piece piece, Optional<Mark> rides, Point middle, Vector along,
             boolean isClear = Stream.of(dart.mouthStart(), dart.mouthEnd()).allMatch(leg -> above(leg) > 0 == isAbove);
             if (!isClear && edges.contains(piece.nearest(dart.mouthMiddle()).edge())) {
                 throw new Refusal(new Reason.Unsound(
-                        "the line runs through the dart; choose a place that is clear of it",
-                        piece.where().mark(dart.name())));
+                        Message.of("alter.length.through-dart"), piece.where().mark(dart.name())));
             }
         }
     }

@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -74,8 +76,8 @@ final class LengthenOrShorten implements Alteration {
         options.knowing("by", "at", "above", "piece");
         double amount = options.requiredAmount("by", "by: 30 mm").mm();
         if (!(amount > 0)) {
-            throw options.refuse("by: " + Reason.millimetres(amount) + " must be more than 0 mm; "
-                    + (isLonger ? "shorten" : "lengthen") + " does the opposite");
+            throw options.refuse(
+                    "alter.length.not-positive", Quantity.millimetres(amount), isLonger ? "shorten" : "lengthen");
         }
         List<LengthLine> lines = lines(draft, options);
         List<LengthChange> changes = changes(lines, isLonger ? amount : -amount, options);
@@ -83,7 +85,10 @@ final class LengthenOrShorten implements Alteration {
                 .flatMap(change -> change.edges().stream()
                         .map(edge -> new EdgeRef(change.line().piece().name(), edge)))
                 .toList();
-        SewnTogether.requireBothSides(draft, edges, name());
+        SewnTogether.requireBothSides(
+                draft,
+                edges,
+                isLonger ? Message.of("alter.sewn-together.lengthen") : Message.of("alter.sewn-together.shorten"));
         Draft changed = draft;
         List<Step> steps = new ArrayList<>();
         List<Law> laws = new ArrayList<>();
@@ -124,15 +129,19 @@ final class LengthenOrShorten implements Alteration {
         return options.text("above").or(() -> options.text("at")).orElse(LINE);
     }
 
-    private static String told(Options options) {
-        return options.has("above")
-                ? "above the " + place(options)
-                : "at the " + (place(options).equals(LINE) ? "line '" + LINE + "'" : place(options));
+    private static Message told(Options options) {
+        String place = place(options);
+        if (options.has("above")) {
+            return Message.of("alter.length.above-level", place);
+        }
+        return place.equals(LINE)
+                ? Message.of("alter.length.at-line", place)
+                : Message.of("alter.length.at-level", place);
     }
 
     private List<LengthLine> lines(Draft draft, Options options) {
         if (options.has("at") && options.has("above")) {
-            throw options.refuse("write at or above, not both");
+            throw options.refuse("alter.length.at-or-above");
         }
         String place = place(options);
         List<Piece> candidates =
@@ -161,13 +170,10 @@ final class LengthenOrShorten implements Alteration {
 
     private static List<Piece> required(List<Piece> pieces, Draft draft, Options options) {
         if (pieces.isEmpty()) {
-            String on = options.text("piece")
-                    .map(name -> "the " + name + " does not draw")
-                    .orElse("no piece on the body draws");
-            throw new Refusal(new Reason.Missing(
-                    on + " the level or line '" + place(options)
-                            + "'; write at: with a level or a line that is drawn across, or above: with a level",
-                    Where.UNKNOWN.size(draft.size())));
+            Message why = options.text("piece")
+                    .map(name -> Message.of("alter.length.not-drawn-on-piece", name, place(options)))
+                    .orElseGet(() -> Message.of("alter.length.not-drawn", place(options)));
+            throw new Refusal(new Reason.Missing(why, Where.UNKNOWN.size(draft.size())));
         }
         return pieces;
     }
@@ -178,7 +184,7 @@ final class LengthenOrShorten implements Alteration {
                 .toList();
         if (lines.size() > 1) {
             throw new Refusal(new Reason.Unsound(
-                    "there are " + lines.size() + " lines of that name; write at: or above: with a level",
+                    Message.of("alter.length.several-lines", lines.size()),
                     piece.where().mark(name)));
         }
         return lines.get(0);
@@ -201,8 +207,9 @@ final class LengthenOrShorten implements Alteration {
                     .min(Comparator.comparingDouble(LengthLine::roomAbove))
                     .orElseThrow();
             throw new Refusal(Reason.BeyondLimit.of(
-                    "so much cannot be " + (by > 0 ? "let in " : "folded out ") + told(options)
-                            + ": the next level, dart or corner lies too near to draw the seams fair; do it in two places",
+                    by > 0
+                            ? Message.of("alter.length.cannot-let-in", told(options))
+                            : Message.of("alter.length.cannot-fold-out", told(options)),
                     tight.piece().where(),
                     amount,
                     Bisection.largest(0, Math.min(amount, Math.max(0, room)), runsFair)));
@@ -225,7 +232,12 @@ final class LengthenOrShorten implements Alteration {
         double above = Math.min(reach, least(lines, LengthLine::seamAbove) - removed + part);
         double below = Math.min(reach, least(lines, LengthLine::seamBelow) - part);
         return lines.stream()
-                .map(line -> new LengthChange(part > 0 ? line.higher(-part) : line, by, above, below, told(options)))
+                .map(line -> new LengthChange(
+                        part > 0 ? line.higher(-part) : line,
+                        by,
+                        above,
+                        below,
+                        told(options).text()))
                 .toList();
     }
 }

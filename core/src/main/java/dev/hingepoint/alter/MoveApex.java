@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -67,7 +69,7 @@ final class MoveApex implements Alteration {
         double down = amount(options, "lower", "raise");
         double out = amount(options, "out", "in");
         if (down == 0 && out == 0) {
-            throw options.refuse("it needs an amount; write for example raise: 20 mm, or lower, out or in");
+            throw options.refuse("alter.move-apex.needs-amount");
         }
         boolean legsStay =
                 options.choice("legs", "moved", "kept").orElse("moved").equals("kept");
@@ -83,13 +85,12 @@ final class MoveApex implements Alteration {
 
     private static double amount(Options options, String towards, String against) {
         if (options.has(towards) && options.has(against)) {
-            throw options.refuse("it can " + towards + " or " + against + " the apex, not both");
+            throw options.refuse("alter.move-apex.not-both", towards, against);
         }
         String given = options.has(against) ? against : towards;
         double amount = options.amount(given).map(length -> length.mm()).orElse(0.0);
         if (amount < 0) {
-            throw options.refuse(given + " must not be less than 0 mm; for the other way write "
-                    + (given.equals(towards) ? against : towards));
+            throw options.refuse("alter.move-apex.not-negative", given, given.equals(towards) ? against : towards);
         }
         return given.equals(against) ? -amount : amount;
     }
@@ -99,7 +100,7 @@ final class MoveApex implements Alteration {
                 .filter(piece -> piece.find(MarkedPoint.class, Names.BUST_APEX).isPresent())
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "move apex needs a piece with the point 'bust apex'", Where.UNKNOWN.size(draft.size()))));
+                        Message.of("alter.move-apex.needs-apex"), Where.UNKNOWN.size(draft.size()))));
     }
 
     private static Altered altered(Draft draft, Piece piece, double down, double out, boolean legsStay) {
@@ -152,8 +153,8 @@ final class MoveApex implements Alteration {
         Vector square = piece.grain().down().left();
         Point apex = piece.point(Names.BUST_APEX);
         Path centre = piece.centre()
-                .orElseThrow(() -> new Refusal(
-                        new Reason.Missing("move apex needs a centre line to tell in from out", piece.where())))
+                .orElseThrow(() ->
+                        new Refusal(new Reason.Missing(Message.of("alter.move-apex.needs-centre-line"), piece.where())))
                 .path();
         return apex.minus(centre.at(centre.nearest(apex))).dot(square) > 0 ? square : square.negated();
     }
@@ -196,8 +197,10 @@ final class MoveApex implements Alteration {
                 .orElse(Double.POSITIVE_INFINITY);
         if (widest < SHORTEST) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the " + dart.name() + " would end " + Reason.millimetres(Math.max(0, widest))
-                            + " above its widest place",
+                    Message.of(
+                            "alter.move-apex.dart-ends-above-widest",
+                            dart.name(),
+                            Quantity.millimetres(Math.max(0, widest))),
                     piece.where().mark(dart.name())));
         }
         return firstIsUpper
@@ -237,7 +240,7 @@ final class MoveApex implements Alteration {
         });
         Point apex = piece.point(Names.BUST_APEX).plus(shift);
         laws.add(new Law(
-                "moves the bust apex",
+                Message.of("alter.move-apex.law.moves-apex"),
                 piece.where().mark(Names.BUST_APEX),
                 (before, after) -> 0,
                 (before, after) -> after.piece(name).point(Names.BUST_APEX).distanceTo(apex),

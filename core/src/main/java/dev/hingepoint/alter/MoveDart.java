@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -52,8 +53,7 @@ final class MoveDart implements Alteration {
         Piece piece = piece(draft, options);
         EdgeDart dart = dart(piece, options);
         double share = options.carried(share(options));
-        String to =
-                options.text("to").orElseThrow(() -> options.refuse("it needs to:, an edge, a dart, ease or gathers"));
+        String to = options.text("to").orElseThrow(() -> options.refuse("alter.move-dart.needs-target"));
         OptionalDouble tip = FullBust.tipDistance(options);
         if (to.equals("ease") || to.equals("gathers")) {
             return leftInPlace(draft, piece, dart, share, Fullness.named(to), tip);
@@ -110,10 +110,7 @@ final class MoveDart implements Alteration {
                 .flatMap(piece -> piece.marks(EdgeDart.class).map(drawn -> piece.name() + "/" + drawn.name()))
                 .toList();
         throw new Refusal(new Reason.Missing(
-                "move dart needs one dart that opens on an edge; "
-                        + (all.isEmpty()
-                                ? "none is drawn"
-                                : "name dart: and piece:, there are " + String.join(", ", all)),
+                all.isEmpty() ? Message.of("alter.move-dart.no-dart") : Message.of("alter.move-dart.which-dart", all),
                 Where.UNKNOWN.size(draft.size())));
     }
 
@@ -123,9 +120,10 @@ final class MoveDart implements Alteration {
                         || options.text("dart").get().equals(drawn.name()))
                 .toList();
         if (darts.size() > 1) {
-            throw options.refuse("the " + piece.name() + " has several darts; name one: dart: "
-                    + String.join(
-                            " or dart: ", darts.stream().map(EdgeDart::name).toList()));
+            List<Message> named = darts.stream()
+                    .map(drawn -> Message.of("alter.move-dart.dart", drawn.name()))
+                    .toList();
+            throw options.refuse("alter.move-dart.several-darts", piece.name(), Message.joined("list.or", named));
         }
         return darts.get(0);
     }
@@ -140,7 +138,7 @@ final class MoveDart implements Alteration {
         }
         return DartTarget.fraction(options.text("share").orElseThrow().strip())
                 .filter(share -> share > 0 && share <= 1)
-                .orElseThrow(() -> options.refuse("share must be more than 0 and at most 100 %, as in share: 50 %"));
+                .orElseThrow(() -> options.refuse("alter.move-dart.share-range"));
     }
 
     /** The dart, or a share of it, is not sewn: both its legs come nearer to its middle, and the seam keeps the rest as fullness. */

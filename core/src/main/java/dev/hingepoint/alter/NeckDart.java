@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -49,8 +50,7 @@ record NeckDart(double intake, Point blade) {
         double length = Math.min(LONGEST, blade.minus(middle).dot(inwards) - SHORT_OF);
         if (length < SHORTEST) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "there is no room for a neck dart above the slash; use neck: ease, or a lower level",
-                    piece.where().edge(Names.NECKLINE)));
+                    Message.of("alter.neck-dart.no-room"), piece.where().edge(Names.NECKLINE)));
         }
         Point tip = middle.plus(inwards.times(length));
         String name = IntStream.iterate(1, number -> number + 1)

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
@@ -109,21 +110,16 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
     /** Why it cannot be, with the largest amount that can; empty where it can. */
     Optional<Refusal> problem() {
         if (lower > centreRoom()) {
-            return Optional.of(beyond("the neckline cannot be so much lower", centre(), lower, centreRoom()));
+            return Optional.of(beyond(Message.of("alter.neckline.too-low"), centre(), lower, centreRoom()));
         }
         if (isFlat(lower, 0)) {
             double most = Bisection.largest(0, -lower, up -> !isFlat(-up, 0));
-            return Optional.of(
-                    beyond("the neckline cannot be raised so much: no curve would be left", centre(), -lower, most));
+            return Optional.of(beyond(Message.of("alter.neckline.too-high"), centre(), -lower, most));
         }
         if (widen > shoulderRoom()) {
             boolean isFlat = shoulderRoom() < toDart();
             return Optional.of(beyond(
-                    "the neckline cannot be so much wider"
-                            + (isFlat
-                                    ? ": between the shoulder's new end and the " + centre()
-                                            + " no curve would be left, unless it is lower there too"
-                                    : ""),
+                    isFlat ? Message.of("alter.neckline.too-flat", centre()) : Message.of("alter.neckline.too-wide"),
                     Names.SHOULDER,
                     widen,
                     shoulderRoom()));
@@ -131,8 +127,8 @@ record NeckEdge(Piece piece, double lower, double widen, Optional<Path> drawn) {
         return Optional.empty();
     }
 
-    private Refusal beyond(String what, String edge, double amount, double most) {
-        return new Refusal(Reason.BeyondLimit.of(what, piece.where().edge(edge), amount, Math.max(0, most)));
+    private Refusal beyond(Message why, String edge, double amount, double most) {
+        return new Refusal(Reason.BeyondLimit.of(why, piece.where().edge(edge), amount, Math.max(0, most)));
     }
 
     Paper paper() {

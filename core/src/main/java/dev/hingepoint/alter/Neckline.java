@@ -3,6 +3,8 @@ package dev.hingepoint.alter;
 import static dev.hingepoint.pattern.Names.NECKLINE;
 import static dev.hingepoint.pattern.Names.SHOULDER;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -76,7 +78,7 @@ final class Neckline implements Alteration {
                 .ifPresent(refusal -> {
                     throw refusal;
                 });
-        SewnTogether.requireBothSides(draft, changed, "widen the neckline at");
+        SewnTogether.requireBothSides(draft, changed, Message.of("alter.sewn-together.widen-neckline"));
         Draft done = draft;
         List<Step> steps = new ArrayList<>();
         List<Law> laws = new ArrayList<>(SewnTogether.keepDifference(draft, changed, Tolerance.COINCIDENT));
@@ -98,15 +100,14 @@ final class Neckline implements Alteration {
                 .filter(piece -> piece.centre().isPresent())
                 .toList();
         if (pieces.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "neckline needs pieces with the edges neckline and shoulder, and a centre line",
-                    Where.UNKNOWN.size(draft.size())));
+            throw new Refusal(
+                    new Reason.Missing(Message.of("alter.neckline.needs-edges"), Where.UNKNOWN.size(draft.size())));
         }
         for (Piece piece : pieces) {
             Path neckline = piece.edge(NECKLINE).path();
             if (piece.marks(EdgeDart.class).anyMatch(dart -> SewnEdge.isOn(neckline, dart))) {
                 throw new Refusal(new Reason.Unsound(
-                        "a dart opens in the neckline; move it elsewhere first",
+                        Message.of("alter.neckline.dart-opens-in-it"),
                         piece.where().edge(NECKLINE)));
             }
         }
@@ -122,8 +123,7 @@ final class Neckline implements Alteration {
         double back = mm(options, "lower back");
         double widen = mm(options, "widen");
         if (lower == 0 && back == 0 && widen == 0) {
-            throw options.refuse(
-                    "write how much, for example lower: 20 mm, widen: 15 mm, or to: with the name of a line that is drawn for it");
+            throw options.refuse("alter.neckline.needs-amount");
         }
         return pieces.stream()
                 .map(piece -> new NeckEdge(piece, isBack(piece) ? back : lower, widen, Optional.empty()))
@@ -136,7 +136,7 @@ final class Neckline implements Alteration {
 
     private static List<NeckEdge> drawn(List<Piece> pieces, Options options, List<String> notes) {
         if (options.names().size() > 1) {
-            throw options.refuse("to: says all; leave out lower and widen");
+            throw options.refuse("alter.neckline.line-says-all");
         }
         String name = options.text("to").orElseThrow();
         List<NeckEdge> along = new ArrayList<>();
@@ -145,16 +145,18 @@ final class Neckline implements Alteration {
         }
         if (along.isEmpty()) {
             throw new Refusal(new Reason.Missing(
-                    "no piece with a neckline draws the line '" + name + "'",
+                    Message.of("alter.neckline.no-such-line", name),
                     Where.UNKNOWN.size(pieces.get(0).size())));
         }
         double widen = along.get(0).widen();
         for (NeckEdge edge : along) {
             if (Math.abs(edge.widen() - widen) > MEET) {
                 throw new Refusal(new Reason.Unsound(
-                        "the line reaches the shoulder " + Reason.millimetres(edge.widen())
-                                + " from the neckline, and on the "
-                                + along.get(0).piece().name() + " " + Reason.millimetres(widen) + ": they do not meet",
+                        Message.of(
+                                "alter.neckline.lines-do-not-meet",
+                                Quantity.millimetres(edge.widen()),
+                                along.get(0).piece().name(),
+                                Quantity.millimetres(widen)),
                         edge.piece().where().mark(name)));
             }
         }
@@ -198,8 +200,7 @@ final class Neckline implements Alteration {
         double off = path.distanceTo(end);
         if (off > Tolerance.LEVEL_REACH) {
             throw new Refusal(new Reason.Unsound(
-                    "the line ends " + Reason.millimetres(off) + " from the " + edge
-                            + "; draw it from the centre line to the shoulder",
+                    Message.of("alter.neckline.line-ends-off", Quantity.millimetres(off), edge),
                     piece.where().mark(line.name())));
         }
         double along = path.distanceAlong(path.nearest(end));

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -73,7 +74,7 @@ public final class Options {
     public Options knowing(String... names) {
         for (String name : written.keySet()) {
             if (!Arrays.asList(names).contains(name)) {
-                throw refuse("there is no option '" + name + "'; it knows " + String.join(", ", names));
+                throw refuse("alter.options.no-such-option", name, List.of(names));
             }
         }
         return this;
@@ -98,7 +99,7 @@ public final class Options {
             try {
                 return Length.parse(value.toString(), Unit.MILLIMETRE);
             } catch (Refusal refusal) {
-                throw refuse(name + ": " + refusal.reason().what());
+                throw refuse("alter.options.unreadable", name, refusal.reason().message());
             }
         });
     }
@@ -110,7 +111,7 @@ public final class Options {
 
     /** @throws Refusal where it is not given */
     public Length requiredAmount(String name, String example) {
-        return amount(name).orElseThrow(() -> refuse("it needs an amount; write for example " + example));
+        return amount(name).orElseThrow(() -> refuse("alter.options.needs-amount", example));
     }
 
     /**
@@ -119,10 +120,10 @@ public final class Options {
      * @param otherwise what to order where it should go the other way
      * @throws Refusal where it is not given, or is nothing or less
      */
-    public double positive(String name, String example, String otherwise) {
+    public double positive(String name, String example, Message otherwise) {
         double amount = requiredAmount(name, example).mm();
         if (!(amount > 0)) {
-            throw refuse(name + " must be more than 0 mm, as in " + example + "; for the other way " + otherwise);
+            throw refuse("alter.options.not-positive", name, example, otherwise);
         }
         return amount;
     }
@@ -135,7 +136,8 @@ public final class Options {
     public Optional<String> choice(String name, String... choices) {
         Optional<String> chosen = text(name);
         if (chosen.isPresent() && !Arrays.asList(choices).contains(chosen.get())) {
-            throw refuse(name + " cannot be '" + chosen.get() + "'; it can be " + String.join(" or ", choices));
+            throw refuse(
+                    "alter.options.no-such-choice", name, chosen.get(), Message.joined("list.or", List.of(choices)));
         }
         return chosen;
     }
@@ -149,7 +151,7 @@ public final class Options {
         return switch (value.get().toString()) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
-            default -> throw refuse(name + " must be yes or no, not '" + value.get() + "'");
+            default -> throw refuse("alter.options.yes-or-no", name, value.get());
         };
     }
 
@@ -161,8 +163,9 @@ public final class Options {
                 .collect(Collectors.joining(", "));
     }
 
-    /** A refusal of what was ordered. */
-    public Refusal refuse(String what) {
-        return new Refusal(new Reason.Unreadable(alteration + ": " + what, Where.UNKNOWN));
+    /** A refusal of what was ordered, with the words of a {@link Message}. */
+    public Refusal refuse(String key, Object... arguments) {
+        Message why = Message.of(key, arguments);
+        return new Refusal(new Reason.Unreadable(Message.of("alter.options.refused", alteration, why), Where.UNKNOWN));
     }
 }

@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Bisection;
@@ -77,8 +79,7 @@ final class PointedDart {
     double correction() {
         return Bisection.zero(-MOST_CORRECTION, MOST_CORRECTION, this::difference)
                 .orElseThrow(() -> new Refusal(Reason.BeyondLimit.of(
-                        "the legs of the " + name + " would differ too much to be made equal at the " + upper.edge()
-                                + "; move the dart first, or the apex in two goes",
+                        Message.of("alter.pointed-dart.legs-differ", name, upper.edge()),
                         piece.where().mark(name))));
     }
 
@@ -96,9 +97,11 @@ final class PointedDart {
         double reach = middle.distanceTo(apex);
         if (reach <= tipDistance) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the " + name + " would begin only " + Reason.millimetres(reach)
-                            + " from the bust apex, and its tip should stop " + Reason.millimetres(tipDistance)
-                            + " short of it; give a smaller tip",
+                    Message.of(
+                            "alter.pointed-dart.begins-near-apex",
+                            name,
+                            Quantity.millimetres(reach),
+                            Quantity.millimetres(tipDistance)),
                     piece.where().mark(name)));
         }
         return middle.towards(apex, (reach - tipDistance) / reach);

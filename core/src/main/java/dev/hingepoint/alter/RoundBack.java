@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -56,14 +58,13 @@ final class RoundBack implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "at", "neck");
-        double by = options.positive("by", "by: 12 mm", "order sway back, which takes length out of the centre back");
+        double by = options.positive("by", "by: 12 mm", Message.of("alter.round-back.other-way"));
         Optional<String> level = options.text("at");
         Piece back = back(draft, level);
         boolean isFold = back.edge(Names.CENTRE_BACK).kind() == Edge.Kind.FOLD;
         Optional<String> neck = options.choice("neck", "dart", "ease");
         if (neck.isPresent() && !isFold) {
-            throw options.refuse("the centre back of the " + back.name()
-                    + " is a seam, which takes the shape of the back; " + "neck: goes with a fold");
+            throw options.refuse("alter.round-back.centre-is-seam", back.name());
         }
         boolean asEase = neck.orElse("dart").equals("ease");
         Altered altered = LargestAmount.orRefusal(
@@ -78,9 +79,8 @@ final class RoundBack implements Alteration {
         List<Piece> backs = draft.piecesWithEdges(
                 Names.CENTRE_BACK, Names.NECKLINE, Names.SHOULDER, Names.ARMHOLE, Names.SIDE_SEAM);
         if (backs.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "round back needs a piece with the edges centre back, neckline, shoulder, armhole and side seam",
-                    Where.UNKNOWN.size(draft.size())));
+            throw new Refusal(
+                    new Reason.Missing(Message.of("alter.round-back.needs-edges"), Where.UNKNOWN.size(draft.size())));
         }
         Piece back = backs.get(0);
         level.ifPresent(back::levelFrame);
@@ -107,7 +107,7 @@ final class RoundBack implements Alteration {
             double along = centreBack.distanceAlong(centreBack.nearest(slash.start()));
             if (along <= by / 2 || along + by / 2 >= centreBack.length()) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "the slash lies too near to the end of centre back",
+                        Message.of("alter.round-back.slash-near-end"),
                         back.where().edge(Names.CENTRE_BACK)));
             }
             Point hinge = slash.end();
@@ -131,8 +131,7 @@ final class RoundBack implements Alteration {
                     .map(path::at)
                     .min(Comparator.comparingDouble(level::distanceTo))
                     .orElseThrow(() -> new Refusal(new Reason.Missing(
-                            "a level half way between the nape and the underarm does not meet the " + edge
-                                    + "; draw a level and name it with at:",
+                            Message.of("alter.round-back.no-level-meets", edge),
                             back.where().edge(edge))));
         }
 
@@ -168,8 +167,10 @@ final class RoundBack implements Alteration {
             if (asEase) {
                 if (gained > MOST_EASE) {
                     throw new Refusal(Reason.BeyondLimit.of(
-                            "the neckline would have " + Reason.millimetres(gained) + " to ease in, and takes "
-                                    + Reason.millimetres(MOST_EASE) + "; use neck: dart",
+                            Message.of(
+                                    "alter.round-back.too-much-ease",
+                                    Quantity.millimetres(gained),
+                                    Quantity.millimetres(MOST_EASE)),
                             back.where().edge(Names.NECKLINE)));
                 }
                 return Faired.untilLawsHold(draft, FAIR_OVER, reach -> done(withFairArmhole(straight, reach), gained))

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -17,17 +18,20 @@ final class SewnTogether {
     /**
      * Whatever is sewn to an edge that changes must change with it.
      *
-     * @param verb what is done to them
+     * @param doing what is done to them
      * @throws Refusal naming the side that would be left behind
      */
-    static void requireBothSides(Draft draft, List<EdgeRef> changed, String verb) {
+    static void requireBothSides(Draft draft, List<EdgeRef> changed, Message doing) {
         for (Seam seam : draft.seams()) {
             boolean join = seam.join().stream().anyMatch(changed::contains);
             boolean to = seam.to().stream().anyMatch(changed::contains);
             if (join != to) {
                 throw new Refusal(new Reason.Unsound(
-                        "to " + verb + " only one side of the seam " + seam + " leaves it not matching; "
-                                + Seam.nameOf(join ? seam.to() : seam.join()) + " must change too",
+                        Message.of(
+                                "alter.sewn-together.one-side-only",
+                                doing,
+                                seam,
+                                Seam.nameOf(join ? seam.to() : seam.join())),
                         Where.UNKNOWN.size(draft.size())));
             }
         }

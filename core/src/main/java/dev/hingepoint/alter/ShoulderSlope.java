@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
@@ -68,8 +69,10 @@ final class ShoulderSlope implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by");
-        double by =
-                options.positive("by", "by: 10 mm", isSquare ? "order sloping shoulders" : "order square shoulders");
+        double by = options.positive(
+                "by",
+                "by: 10 mm",
+                Message.of("alter.options.order", isSquare ? "sloping shoulders" : "square shoulders"));
         List<Piece> pieces = Bodice.pieces(draft, name());
         return LargestAmount.orRefusal(draft, by, amount -> altered(draft, pieces, amount));
     }
@@ -100,7 +103,7 @@ final class ShoulderSlope implements Alteration {
         double room = 0.75 * Bodice.wayOfSideSeam(piece);
         if (!isSquare && by > room) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the underarm would come too near to what is drawn below it on the side seam",
+                    Message.of("alter.shoulder-slope.no-room-below"),
                     piece.where().edge(Names.SIDE_SEAM),
                     by,
                     room));
@@ -220,9 +223,9 @@ final class ShoulderSlope implements Alteration {
         List<Law> laws = Bodice.staying(draft, pieces, Names.CENTRE_FRONT, Names.CENTRE_BACK, Names.HEM);
         for (Piece piece : pieces) {
             String name = piece.name();
-            laws.add(Bodice.keepsShape(name, Names.NECKLINE, "", Motion.STAY, 0.5));
+            laws.add(Bodice.keepsShape(name, Names.NECKLINE, Motion.STAY, 0.5));
             laws.add(Law.keepsLength(name, Names.NECKLINE, 0.3));
-            laws.add(Bodice.keepsShape(name, Names.ARMHOLE, ", moved", Motion.shift(rise(piece, by)), SHAPE));
+            laws.add(Bodice.keepsShape(name, Names.ARMHOLE, Motion.shift(rise(piece, by)), SHAPE));
             laws.add(Law.keepsLength(name, Names.ARMHOLE, 0.3));
             piece.marks(Level.class)
                     .filter(level -> below(piece, level))

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Bisection;
@@ -57,7 +58,8 @@ final class ShoulderWidth implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by");
-        double by = options.positive("by", "by: 10 mm", isBroad ? "order narrow shoulders" : "order broad shoulders");
+        double by = options.positive(
+                "by", "by: 10 mm", Message.of("alter.options.order", isBroad ? "narrow shoulders" : "broad shoulders"));
         List<Piece> pieces = Bodice.pieces(draft, name());
         Altered altered =
                 LargestAmount.orRefusal(draft, by, amount -> altered(draft, pieces, isBroad ? amount : -amount));
@@ -128,7 +130,7 @@ final class ShoulderWidth implements Alteration {
             String name = piece.name();
             laws.add(Law.changesLength(name, Names.SHOULDER, wider, 0.1));
             laws.add(Law.keepsLength(name, Names.ARMHOLE, 0.1));
-            laws.add(Bodice.keepsShape(name, Names.NECKLINE, "", Motion.STAY, 0.5));
+            laws.add(Bodice.keepsShape(name, Names.NECKLINE, Motion.STAY, 0.5));
             laws.add(Law.keepsLength(name, Names.NECKLINE, 0.3));
             Bodice.levelsOnSideSeam(piece).forEach(level -> laws.add(Law.keepsWidth(name, level, 0.01)));
         }

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Bisection;
@@ -97,8 +98,7 @@ final class SleeveCap {
         Vector rise = seam.start().minus(seam.end());
         if (Math.abs(rise.cross(across)) <= Tolerance.JOINING) {
             throw new Refusal(new Reason.Unsound(
-                    "the edge beside the cap must run down the arm",
-                    sleeve.where().edge(underarm)));
+                    Message.of("alter.sleeve.edge-not-down"), sleeve.where().edge(underarm)));
         }
         Motion lean = Motion.between(seam.end(), across, rise, seam.end(), across, end.minus(seam.end()));
         return seam.moved(lean).withStart(end).withEnd(seam.end());

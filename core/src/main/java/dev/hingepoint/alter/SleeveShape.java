@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
@@ -51,13 +53,13 @@ final class SleeveShape implements Alteration {
     public Altered alter(Draft draft, Options options) {
         options.knowing("length", "cuff");
         if (!options.has("length") && !options.has("cuff")) {
-            throw options.refuse("it needs a length, a cuff or both, as in {length: +30 mm, cuff: 240 mm}");
+            throw options.refuse("alter.sleeve.needs-amount");
         }
         OptionalDouble cuff = options.length("cuff").stream()
                 .mapToDouble(length -> length.mm())
                 .findFirst();
         if (cuff.isPresent() && !(cuff.getAsDouble() > 0)) {
-            throw options.refuse("cuff must be more than 0 mm: it is the finished width of the hem");
+            throw options.refuse("alter.sleeve.cuff-not-positive");
         }
         Draft altered = draft;
         List<Step> steps = new ArrayList<>();
@@ -67,9 +69,8 @@ final class SleeveShape implements Alteration {
         for (EdgeRef cap : Sleeves.caps(draft, name())) {
             Piece sleeve = draft.piece(cap.piece());
             String hem = Sleeves.hem(sleeve, cap.edge())
-                    .orElseThrow(() -> new Refusal(new Reason.Missing(
-                            "sleeve needs a sleeve of one piece: cap, two underarm seams and the hem between them",
-                            sleeve.where())));
+                    .orElseThrow(() -> new Refusal(
+                            new Reason.Missing(Message.of("alter.sleeve.needs-one-piece"), sleeve.where())));
             double longer = options.carried(longer(options, sleeve, cap.edge(), hem));
             OptionalDouble wide = cuff.isPresent() ? carried(options, sleeve, hem, cuff.getAsDouble()) : cuff;
             Paper paper = Paper.of(sleeve).then(redraw(sleeve, cap.edge(), hem, longer, wide));
@@ -111,9 +112,10 @@ final class SleeveShape implements Alteration {
                 .orElseThrow();
         if (below + longer < LEAST_BELOW_CAP) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a sleeve " + Reason.millimetres(own + longer)
-                            + " long would end above its underarm; for a change write a sign, as in "
-                            + "+30 mm, and shorten it by " + Reason.millimetres(below - LEAST_BELOW_CAP) + " at most",
+                    Message.of(
+                            "alter.sleeve.too-short",
+                            Quantity.millimetres(own + longer),
+                            Quantity.millimetres(below - LEAST_BELOW_CAP)),
                     sleeve.where()));
         }
         return longer;
@@ -197,7 +199,7 @@ final class SleeveShape implements Alteration {
         List<Law> laws = new ArrayList<>();
         laws.add(Law.keepsPlace(cap.piece(), cap.edge()));
         laws.add(new Law(
-                "changes the length of the sleeve by " + Reason.millimetres(longer),
+                Message.of("alter.sleeve.law.changes-length", Quantity.millimetres(longer)),
                 draft.piece(cap.piece()).where(),
                 (before, after) -> Sleeves.length(before.piece(cap.piece()), cap.edge(), hem) + longer,
                 (before, after) -> Sleeves.length(after.piece(cap.piece()), cap.edge(), hem),

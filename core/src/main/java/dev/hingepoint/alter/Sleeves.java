@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -36,7 +37,7 @@ final class Sleeves {
                 : sewn;
         if (caps.isEmpty()) {
             throw new Refusal(new Reason.Missing(
-                    alteration + " needs a sleeve with the edge cap", Where.UNKNOWN.size(draft.size())));
+                    Message.of("alter.sleeve.needs-cap", alteration), Where.UNKNOWN.size(draft.size())));
         }
         return caps;
     }
@@ -88,8 +89,7 @@ final class Sleeves {
                 .mapToDouble(position -> path.at(position).minus(top).dot(down))
                 .max()
                 .orElseThrow(() -> new Refusal(new Reason.Unsound(
-                        "the hem must lie below the top of the cap",
-                        sleeve.where().edge(hem))));
+                        Message.of("alter.sleeve.hem-above-cap"), sleeve.where().edge(hem))));
     }
 
     /** The darts of seams that were redrawn, each as wide as it was and its legs equal. */

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Motion;
@@ -42,8 +43,7 @@ record SlidMouth(String edge, Position from, Position to, Path course, Point one
                 : path.distanceAlong(first.position()) - Math.abs(slide);
         if (at < ROOM || at > path.length() - ROOM) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the " + dart.name() + " would run off the " + dart.edge()
-                            + "; write legs: kept to leave its ends there",
+                    Message.of("alter.slid-mouth.off-edge", dart.name(), dart.edge()),
                     piece.where().mark(dart.name())));
         }
         Position to = path.positionAt(at);

@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Path;
@@ -62,8 +64,7 @@ final class Slit {
         String seam = options.choice("slit in", "centre back", "centre front", Names.SIDE_SEAM)
                 .orElseGet(() -> isSeam(pieces, Names.CENTRE_BACK) ? "centre back" : Names.SIDE_SEAM);
         if (!isSeam(pieces, seam)) {
-            throw options.refuse("a slit is a seam left open, and the " + seam
-                    + " is none that runs to the hem; write slit in: with one that is");
+            throw options.refuse("alter.slit.no-seam-to-hem", seam);
         }
         return seam;
     }
@@ -84,7 +85,7 @@ final class Slit {
         double most = piece.sewnLength(edge.edge()) - opened - LEAST_SEWN;
         if (!(mm > 0 && mm <= most)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a slit of " + Reason.millimetres(mm) + " is not possible in this seam",
+                    Message.of("alter.slit.not-possible", Quantity.millimetres(mm)),
                     piece.where().edge(edge.edge()),
                     mm,
                     Math.max(0, most)));

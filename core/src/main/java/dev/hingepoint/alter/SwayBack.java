@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -47,20 +49,16 @@ final class SwayBack implements Alteration {
         Piece back = back(draft, level);
         if (!(wedge > 0)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a sway-back wedge of " + Reason.millimetres(wedge)
-                            + " takes nothing out; it must be more than 0 mm",
-                    back.where()));
+                    Message.of("alter.sway-back.not-positive", Quantity.millimetres(wedge)), back.where()));
         }
         boolean isFold = back.edge(Names.CENTRE_BACK).kind() == Edge.Kind.FOLD;
         boolean keepFold = options.flag("keep fold");
         String method = options.choice("method", "wedge", "shoulder").orElse(isFold ? "shoulder" : "wedge");
         if (method.equals("wedge") && isFold && !keepFold) {
-            throw options.refuse(
-                    "the centre back of the " + back.name() + " is a fold, and a wedge would bend it; write method: "
-                            + "shoulder, or keep fold: yes to have the paper below brought back onto the fold");
+            throw options.refuse("alter.sway-back.wedge-bends-fold", back.name());
         }
         if (keepFold && !(isFold && method.equals("wedge"))) {
-            throw options.refuse("keep fold goes with method: wedge on a centre back that is cut on the fold");
+            throw options.refuse("alter.sway-back.keep-fold-alone");
         }
         Altered altered = LargestAmount.orRefusal(
                 draft,
@@ -78,15 +76,14 @@ final class SwayBack implements Alteration {
     private static Piece back(Draft draft, String level) {
         List<Piece> backs = draft.piecesWithEdges(Names.CENTRE_BACK, Names.SIDE_SEAM);
         if (backs.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "sway back needs a piece with the edges centre back and side seam",
-                    Where.UNKNOWN.size(draft.size())));
+            throw new Refusal(
+                    new Reason.Missing(Message.of("alter.sway-back.needs-edges"), Where.UNKNOWN.size(draft.size())));
         }
         return backs.stream()
                 .filter(piece -> piece.hasLevel(level))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "sway back needs the level '" + level + "' on the piece",
+                        Message.of("alter.sway-back.needs-level", level),
                         backs.get(0).where())));
     }
 

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
@@ -36,7 +37,10 @@ final class SwayBackShoulder {
         Path centreBack = back.from(Names.CENTRE_BACK, Names.NECKLINE);
         if (wedge >= centreBack.length()) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "centre back is not that long", back.where().edge(Names.CENTRE_BACK), wedge, centreBack.length()));
+                    Message.of("alter.sway-back.centre-back-too-short"),
+                    back.where().edge(Names.CENTRE_BACK),
+                    wedge,
+                    centreBack.length()));
         }
         Vector down = centreBack.startTangent();
         Motion turn = lowering(back, shoulder, down, wedge);
@@ -66,7 +70,7 @@ final class SwayBackShoulder {
         double room = reach.length() * reach.length() - lowered * lowered;
         if (!(room > 0)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the shoulder is too short to take it",
+                    Message.of("alter.sway-back.shoulder-too-short"),
                     back.where().edge(Names.SHOULDER),
                     amount,
                     reach.length() - reach.dot(down)));

@@ -1,5 +1,6 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -44,7 +45,10 @@ final class UnderarmBlend {
         double across = own.start().minus(fixed).dot(outwards);
         if (!(across + out > Tolerance.JOINING) || !(across > Tolerance.JOINING)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the armhole has no room for it", piece.where().edge(Names.ARMHOLE), out, Math.max(0, across)));
+                    Message.of("alter.underarm-blend.no-room"),
+                    piece.where().edge(Names.ARMHOLE),
+                    out,
+                    Math.max(0, across)));
         }
         Motion stretch = Motion.stretch(fixed, outwards, (across + out) / across);
         Path course = own.part(own.startPosition(), innermost).moved(stretch);
@@ -130,7 +134,7 @@ final class UnderarmBlend {
         Vector rise = own.start().minus(own.end());
         if (Math.abs(rise.cross(across)) <= Tolerance.JOINING) {
             throw new Refusal(new Reason.Unsound(
-                    "the edge beside the cap must run down the arm for a blend at the bust",
+                    Message.of("alter.underarm-blend.edge-not-down"),
                     sleeve.where().edge(edge)));
         }
         Motion lean = Motion.between(own.end(), across, rise, own.end(), across, underarm.minus(own.end()));
@@ -141,7 +145,7 @@ final class UnderarmBlend {
     static Law keepsEase(Seam seam) {
         EdgeRef cap = cap(seam);
         return new Law(
-                "keeps the ease of " + seam,
+                Message.of("alter.underarm-blend.law.keeps-ease", seam),
                 Where.inPiece(cap.piece()).edge(cap.edge()),
                 (before, after) -> length(before, seam.join()) - length(before, seam.to()),
                 (before, after) -> length(after, seam.join()) - length(after, seam.to()),
@@ -162,7 +166,7 @@ final class UnderarmBlend {
             if (path.distanceAlong(top) <= Tolerance.JOINING
                     || path.length() - path.distanceAlong(top) <= Tolerance.JOINING) {
                 throw new Refusal(new Reason.Unsound(
-                        "the cap must have its top between its two ends",
+                        Message.of("alter.underarm-blend.cap-top-not-between"),
                         sleeve.where().edge(edge)));
             }
             return new Cap(path.part(path.startPosition(), top), path.part(top, path.endPosition()), down);

@@ -1,5 +1,7 @@
 package dev.hingepoint.alter;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.check.Law;
 import dev.hingepoint.curve.Motion;
@@ -55,7 +57,8 @@ final class UpperArm implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by", "keep");
-        double by = options.positive("by", "by: 25 mm", isFull ? "order slim upper arm" : "order full upper arm");
+        double by = options.positive(
+                "by", "by: 25 mm", Message.of("alter.options.order", isFull ? "slim upper arm" : "full upper arm"));
         boolean keepsHeight =
                 options.choice("keep", "length", "height").orElse("length").equals("height");
         List<EdgeRef> caps = Sleeves.caps(draft, name());
@@ -107,7 +110,9 @@ final class UpperArm implements Alteration {
         List<Law> laws = new ArrayList<>();
         Piece sleeve = draft.piece(cap.piece());
         laws.add(new Law(
-                "makes the upper arm " + Reason.millimetres(Math.abs(wider)) + (wider > 0 ? " wider" : " narrower"),
+                wider > 0
+                        ? Message.of("alter.upper-arm.law.wider", Quantity.millimetres(wider))
+                        : Message.of("alter.upper-arm.law.narrower", Quantity.millimetres(-wider)),
                 sleeve.where().edge(cap.edge()),
                 (before, after) -> Sleeves.upperArm(before, cap) + wider,
                 (before, after) -> Sleeves.upperArm(after, cap),
@@ -115,7 +120,7 @@ final class UpperArm implements Alteration {
         laws.add(
                 keepsHeight
                         ? new Law(
-                                "keeps the height of the cap",
+                                Message.of("alter.upper-arm.law.keeps-cap-height"),
                                 sleeve.where().edge(cap.edge()),
                                 (before, after) -> Sleeves.capHeight(before, cap),
                                 (before, after) -> Sleeves.capHeight(after, cap),
@@ -123,7 +128,7 @@ final class UpperArm implements Alteration {
                         : Law.keepsLength(cap.piece(), cap.edge(), 0.1));
         Sleeves.hem(sleeve, cap.edge()).ifPresent(hem -> {
             laws.add(Law.keepsLength(cap.piece(), hem, 0.3));
-            laws.add(Bodice.keepsShape(cap.piece(), hem, "", Motion.STAY, 0.5));
+            laws.add(Bodice.keepsShape(cap.piece(), hem, Motion.STAY, 0.5));
         });
         Sleeves.underarmSeams(draft, cap).forEach(seam -> laws.add(Law.keepsDifference(seam.join(), seam.to(), 0.1)));
         return laws;

@@ -1,5 +1,6 @@
 package dev.hingepoint.check;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 
 /** What came of holding a law against a result. Both values in mm, or in radians for a law of angles. */
@@ -11,8 +12,12 @@ public record Finding(Law law, double expected, double actual) {
     /** Why the law is broken, for a refusal. */
     public Reason reason() {
         return new Reason.BrokenLaw(
-                "it would not hold that it " + law.sentence() + ": " + law.told(actual) + " instead of "
-                        + law.told(expected) + ", and " + law.told(law.tolerance()) + " is allowed",
+                Message.of(
+                        "check.broken-law",
+                        law.message(),
+                        law.told(actual),
+                        law.told(expected),
+                        law.told(law.tolerance())),
                 law.where(),
                 expected,
                 actual,

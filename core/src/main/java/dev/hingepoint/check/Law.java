@@ -1,5 +1,7 @@
 package dev.hingepoint.check;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -17,7 +19,7 @@ import java.util.function.ToDoubleBiFunction;
 /**
  * What must hold of an alteration's result: a sentence, and two numbers that agree within a tolerance.
  *
- * @param sentence what the alteration does, with the alteration as its subject: "keeps the length of the side seam"
+ * @param message what the alteration does, with the alteration as its subject: "keeps the length of the side seam"
  * @param where the piece and edge or level it speaks of
  * @param expected what should be, from the draft before and after
  * @param actual what is, from the draft before and after
@@ -25,7 +27,7 @@ import java.util.function.ToDoubleBiFunction;
  * @param isAngle whether the numbers are radians, not mm
  */
 public record Law(
-        String sentence,
+        Message message,
         Where where,
         ToDoubleBiFunction<Draft, Draft> expected,
         ToDoubleBiFunction<Draft, Draft> actual,
@@ -36,33 +38,38 @@ public record Law(
 
     /** A law of lengths, in mm. */
     public Law(
-            String sentence,
+            Message message,
             Where where,
             ToDoubleBiFunction<Draft, Draft> expected,
             ToDoubleBiFunction<Draft, Draft> actual,
             double tolerance) {
-        this(sentence, where, expected, actual, tolerance, false);
+        this(message, where, expected, actual, tolerance, false);
     }
 
     /** A law of angles, in radians. */
     public static Law ofAngles(
-            String sentence,
+            Message message,
             Where where,
             ToDoubleBiFunction<Draft, Draft> expected,
             ToDoubleBiFunction<Draft, Draft> actual,
             double tolerance) {
-        return new Law(sentence, where, expected, actual, tolerance, true);
+        return new Law(message, where, expected, actual, tolerance, true);
     }
 
-    /** A number of the law as people read it. */
-    String told(double value) {
-        return isAngle ? Reason.degrees(value) : Reason.millimetres(value);
+    /** What the alteration does, in English. */
+    public String sentence() {
+        return message.text();
+    }
+
+    /** A number of the law, of its kind. */
+    Quantity told(double value) {
+        return isAngle ? Quantity.radians(value) : Quantity.millimetres(value);
     }
 
     /** The same law of a step that began at a draft, and not where the whole did. */
     public Law from(Draft start) {
         return new Law(
-                sentence,
+                message,
                 where,
                 (before, after) -> expected.applyAsDouble(start, after),
                 (before, after) -> actual.applyAsDouble(start, after),
@@ -73,7 +80,7 @@ public record Law(
     /** The same law of a step that ended at a draft, and not where the whole did. */
     public Law upTo(Draft end) {
         return new Law(
-                sentence,
+                message,
                 where,
                 (before, after) -> expected.applyAsDouble(before, end),
                 (before, after) -> actual.applyAsDouble(before, end),
@@ -93,7 +100,9 @@ public record Law(
     /** Makes the sewn length of an edge longer by so many mm. */
     public static Law changesLength(String piece, String edge, double by, double tolerance) {
         return new Law(
-                by == 0 ? "keeps the length of the " + edge : "changes the length of the " + edge + " by " + signed(by),
+                by == 0
+                        ? Message.of("check.law.keeps-length", edge)
+                        : Message.of("check.law.changes-length", edge, Quantity.change(by)),
                 Where.inPiece(piece).edge(edge),
                 (before, after) -> before.piece(piece).sewnLength(edge) + by,
                 (before, after) -> after.piece(piece).sewnLength(edge),
@@ -108,7 +117,9 @@ public record Law(
     /** Makes the width of a piece at a level larger by so many mm. */
     public static Law changesWidth(String piece, String level, double by, double tolerance) {
         return new Law(
-                by == 0 ? "keeps the width at the " + level : "changes the width at the " + level + " by " + signed(by),
+                by == 0
+                        ? Message.of("check.law.keeps-width", level)
+                        : Message.of("check.law.changes-width", level, Quantity.change(by)),
                 Where.inPiece(piece).mark(level),
                 (before, after) -> before.piece(piece).width(level) + by,
                 (before, after) -> after.piece(piece).width(level),
@@ -118,7 +129,7 @@ public record Law(
     /** Makes the paper of a piece at a level wider by so many mm, darts open. */
     public static Law changesPaperWidth(String piece, String level, double by, double tolerance) {
         return new Law(
-                "makes the paper at the " + level + " wider by " + signed(by) + ", darts open",
+                Message.of("check.law.changes-paper-width", level, Quantity.change(by)),
                 Where.inPiece(piece).mark(level),
                 (before, after) -> before.piece(piece).levelFrame(level).paperWidth() + by,
                 (before, after) -> after.piece(piece).levelFrame(level).paperWidth(),
@@ -128,7 +139,7 @@ public record Law(
     /** Gives a piece at a level the width that another drawing has there. */
     public static Law takesWidth(String piece, String level, double width, double tolerance) {
         return new Law(
-                "makes the width at the " + level + " " + Reason.millimetres(width),
+                Message.of("check.law.takes-width", level, Quantity.millimetres(width)),
                 Where.inPiece(piece).mark(level),
                 (before, after) -> width,
                 (before, after) -> after.piece(piece).width(level),
@@ -138,7 +149,7 @@ public record Law(
     /** Leaves an edge where it was, to the last control point. */
     public static Law keepsPlace(String piece, String edge) {
         return new Law(
-                "leaves the " + edge + " where it was",
+                Message.of("check.law.keeps-place", edge),
                 Where.inPiece(piece).edge(edge),
                 (before, after) -> 0,
                 (before, after) -> before.piece(piece)
@@ -151,7 +162,7 @@ public record Law(
     /** Leaves a piece as it was, edges and marks. */
     public static Law keepsPiece(Piece piece) {
         return new Law(
-                "leaves the " + piece.name() + " as it was",
+                Message.of("check.law.keeps-piece", piece.name()),
                 piece.where(),
                 (before, after) -> 0,
                 (before, after) -> after.piece(piece.name()).equals(before.piece(piece.name())) ? 0 : 1,
@@ -169,7 +180,7 @@ public record Law(
     /** Keeps how much longer one side of a seam is, as sewn, than the other. */
     public static Law keepsDifference(List<EdgeRef> one, List<EdgeRef> other, double tolerance) {
         return new Law(
-                "keeps the difference in length between " + Seam.nameOf(one) + " and " + Seam.nameOf(other),
+                Message.of("check.law.keeps-difference", Seam.nameOf(one), Seam.nameOf(other)),
                 Where.inPiece(one.get(0).piece()).edge(one.get(0).edge()),
                 (before, after) -> before.sewnLength(one) - before.sewnLength(other),
                 (before, after) -> after.sewnLength(one) - after.sewnLength(other),
@@ -179,7 +190,7 @@ public record Law(
     /** Makes a dart's legs equal in length. */
     public static Law equalLegs(String piece, String dart, double tolerance) {
         return new Law(
-                "makes the legs of the " + dart + " equal",
+                Message.of("check.law.equal-legs", dart),
                 Where.inPiece(piece).mark(dart),
                 (before, after) -> 0,
                 (before, after) -> unequal(after.piece(piece), dart),
@@ -189,7 +200,7 @@ public record Law(
     /** Leaves a dart's legs no more unequal in length than they were. */
     public static Law keepsLegsEqual(String piece, String dart, double tolerance) {
         return new Law(
-                "leaves the legs of the " + dart + " no more unequal than they were",
+                Message.of("check.law.keeps-legs-equal", dart),
                 Where.inPiece(piece).mark(dart),
                 (before, after) -> 0,
                 (before, after) -> Math.max(0, unequal(after.piece(piece), dart) - unequal(before.piece(piece), dart)),
@@ -199,12 +210,9 @@ public record Law(
     private static double unequal(Piece piece, String dart) {
         List<Path> legs = piece.find(Dart.class, dart)
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "there is no dart '" + dart + "'", piece.where().mark(dart))))
+                        Message.of("check.law.no-such-dart", dart),
+                        piece.where().mark(dart))))
                 .legs();
         return Math.abs(legs.get(0).length() - legs.get(1).length());
-    }
-
-    private static String signed(double mm) {
-        return (mm > 0 ? "+" : "") + Reason.millimetres(mm);
     }
 }

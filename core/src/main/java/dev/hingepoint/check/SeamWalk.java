@@ -1,5 +1,6 @@
 package dev.hingepoint.check;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -46,7 +47,7 @@ public final class SeamWalk {
                     .anyMatch(piece -> piece.name().equals(edge.piece()));
             if (!anywhere) {
                 throw new Refusal(new Reason.Missing(
-                        "the seam " + seam + " names a piece '" + edge.piece() + "' that is not drawn", Where.UNKNOWN));
+                        Message.of("check.seam-walk.piece-not-drawn", seam, edge.piece()), Where.UNKNOWN));
             }
         }
         return edges.stream().allMatch(edge -> draft.find(edge.piece()).isPresent());

@@ -1,5 +1,7 @@
 package dev.hingepoint.fit;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -36,7 +38,7 @@ public record Body(Map<String, Length> lengths, Optional<Observed> observed, Opt
         Length upper = lengths.get(Measure.UPPER_BUST.words());
         Length full = lengths.get(Measure.FULL_BUST.words());
         if (upper != null && full != null && full.mm() < upper.mm() - SWAPPED) {
-            throw refusal("full bust " + full + " is smaller than upper bust " + upper + "; are the two swapped?");
+            throw refusal(Message.of("fit.body.swapped", told(full), told(upper)));
         }
     }
 
@@ -46,42 +48,50 @@ public record Body(Map<String, Length> lengths, Optional<Observed> observed, Opt
 
     private static void requirePlausible(String name, Length length) {
         if (!(length.mm() > 0 && length.mm() <= MOST)) {
-            throw refusal(name + " cannot be " + length + " on a body");
+            throw refusal(Message.of("fit.body.impossible", name, told(length)));
         }
     }
 
     private static Refusal implausible(Measure measure, Length length, Map<String, Length> all) {
-        String range = new Length(measure.least()) + " to " + new Length(measure.most());
-        String said = measure.words() + " " + length + " is not a body's, which is " + range;
+        Message said = Message.of(
+                "fit.body.implausible",
+                measure.words(),
+                told(length),
+                Quantity.millimetres(measure.least()),
+                Quantity.millimetres(measure.most()));
         for (Slip slip : Slip.values()) {
             if (slip.explains(all)) {
-                return refusal(said + "; all of it together looks like " + slip.words);
+                return refusal(Message.of("fit.body.all-slipped", said, slip.words));
             }
         }
         for (Slip slip : Slip.values()) {
             if (measure.isPlausible(length.mm() * slip.factor)) {
-                return refusal(said + "; this one looks like " + slip.words);
+                return refusal(Message.of("fit.body.one-slipped", said, slip.words));
             }
         }
-        return refusal(said + "; measure again");
+        return refusal(Message.of("fit.body.measure-again", said));
     }
 
-    private static Refusal refusal(String what) {
-        return new Refusal(new Reason.Unreadable(what, Where.UNKNOWN));
+    private static Quantity told(Length length) {
+        return Quantity.millimetres(length.mm());
+    }
+
+    private static Refusal refusal(Message why) {
+        return new Refusal(new Reason.Unreadable(why, Where.UNKNOWN));
     }
 
     /** What people get wrong with units, and by which factor the values are then off. */
     private enum Slip {
-        INCHES_AS_CENTIMETRES(2.54, "inches written as cm: write unit: in"),
-        CENTIMETRES_AS_MILLIMETRES(10, "cm written as mm: write unit: cm"),
-        INCHES_AS_MILLIMETRES(25.4, "inches written as mm: write unit: in"),
-        CENTIMETRES_AS_INCHES(1 / 2.54, "cm written as inches: write unit: cm"),
-        MILLIMETRES_AS_CENTIMETRES(0.1, "mm written as cm: write unit: mm");
+        INCHES_AS_CENTIMETRES(2.54, Message.of("fit.body.inches-as-centimetres")),
+        CENTIMETRES_AS_MILLIMETRES(10, Message.of("fit.body.centimetres-as-millimetres")),
+        INCHES_AS_MILLIMETRES(25.4, Message.of("fit.body.inches-as-millimetres")),
+        CENTIMETRES_AS_INCHES(1 / 2.54, Message.of("fit.body.centimetres-as-inches")),
+        MILLIMETRES_AS_CENTIMETRES(0.1, Message.of("fit.body.millimetres-as-centimetres"));
 
         private final double factor;
-        private final String words;
+        private final Message words;
 
-        Slip(double factor, String words) {
+        Slip(double factor, Message words) {
             this.factor = factor;
             this.words = words;
         }

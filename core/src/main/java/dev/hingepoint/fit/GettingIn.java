@@ -1,5 +1,7 @@
 package dev.hingepoint.fit;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.check.Measurements;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -7,7 +9,6 @@ import dev.hingepoint.pattern.BodyChart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeRef;
-import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Opening;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
@@ -39,21 +40,23 @@ public final class GettingIn {
         }
 
         /** In plain words. */
-        public String sentence() {
-            String opened = "the " + place + " opens to " + whole(opens) + ", and " + passes + " of " + whole(needed)
-                    + " must pass";
+        public Message message() {
+            Message opened = Message.of("fit.getting-in.opens", place, whole(opens), passes, whole(needed));
             if (isWideEnough()) {
                 return opened;
             }
-            return opened + ": too narrow"
-                    + (opening.isPresent()
-                            ? "; an opening of " + whole(Math.ceil(opening.getAsDouble()))
-                                    + " from the neckline would do"
-                            : "");
+            return opening.isPresent()
+                    ? Message.of("fit.getting-in.needs-opening", opened, whole(Math.ceil(opening.getAsDouble())))
+                    : Message.of("fit.getting-in.too-narrow", opened);
         }
 
-        private static String whole(double mm) {
-            return new Length(Math.rint(mm)).toString();
+        /** The message in English. */
+        public String sentence() {
+            return message().text();
+        }
+
+        private static Quantity whole(double mm) {
+            return Quantity.millimetres(Math.rint(mm));
         }
     }
 

@@ -1,5 +1,6 @@
 package dev.hingepoint.fit;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -24,9 +25,7 @@ final class SizeChart {
         this.card = pattern.card();
         this.sizes = card.bodyChart().sizes().stream().filter(pattern::hasSize).toList();
         if (sizes.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "the card has no body chart for the sizes that are drawn, so nothing can be held against a body",
-                    Where.UNKNOWN));
+            throw new Refusal(new Reason.Missing(Message.of("fit.size-chart.none"), Where.UNKNOWN));
         }
     }
 

@@ -1,5 +1,6 @@
 package dev.hingepoint.fit;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -51,9 +52,7 @@ record SizeChoice(String size, double more, List<PlanLine> lines, List<String> p
                             + "be too wide; measure the upper bust and plan again";
             source = PlanLine.COMMON_PRACTICE;
         } else {
-            throw new Refusal(new Reason.Missing(
-                    "no size can be chosen without the upper bust; measure it, and see that the card's chart has it",
-                    Where.UNKNOWN));
+            throw new Refusal(new Reason.Missing(Message.of("fit.size-choice.no-upper-bust"), Where.UNKNOWN));
         }
         String nearest = chart.nearest(column, value, !isKnit);
         List<PlanLine> lines = new ArrayList<>();

@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -59,12 +60,11 @@ final class Band implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("edge", "width", "stretch", "neck", "cloth");
-        String edge = options.text("edge")
-                .orElseThrow(() -> options.refuse("which edge? write for example {edge: neckline, width: 20 mm}"));
+        String edge = options.text("edge").orElseThrow(() -> options.refuse("make.band.which-edge"));
         double width = options.length("width").map(Length::mm).orElse(USUAL_WIDTH);
         if (!(width >= 5 && width <= 150)) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    "a band is 5 to 150 mm wide when it is finished", Where.UNKNOWN.edge(edge), width, 150));
+            throw new Refusal(
+                    Reason.BeyondLimit.of(Message.of("make.band.width-range"), Where.UNKNOWN.edge(edge), width, 150));
         }
         double stretch =
                 Percent.of(options, "stretch").orElse(draft.pattern().card().stretchAcross());
@@ -108,7 +108,7 @@ final class Band implements Alteration {
     private static Law reaches(EdgeStrip strip, double stretch) {
         EdgeRef edge = new EdgeRef(strip.name(), EdgeStrip.JOINED);
         return new Law(
-                "makes a band that reaches round the " + strip.run().edge() + " when it is stretched",
+                Message.of("make.band.law.reaches-round", strip.run().edge()),
                 Where.inPiece(strip.name()).edge(EdgeStrip.JOINED),
                 (before, after) -> 0,
                 (before, after) -> Math.max(0, strip.run().sewnLength() - after.sewnLength(edge) * (1 + stretch)),

@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -41,11 +42,11 @@ final class Binding implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("edge", "width", "on", "cloth");
-        String edge = options.text("edge")
-                .orElseThrow(() -> options.refuse("which edge? write for example {edge: neckline, width: 8 mm}"));
+        String edge = options.text("edge").orElseThrow(() -> options.refuse("make.binding.which-edge"));
         double width = options.length("width").map(Length::mm).orElse(USUAL_WIDTH);
         if (!(width >= 3 && width <= 40)) {
-            throw new Refusal(Reason.BeyondLimit.of("a binding shows 3 to 40 mm", Where.UNKNOWN.edge(edge), width, 40));
+            throw new Refusal(
+                    Reason.BeyondLimit.of(Message.of("make.binding.width-range"), Where.UNKNOWN.edge(edge), width, 40));
         }
         boolean isKnit = options.choice("on", "bias", "knit")
                 .map("knit"::equals)

@@ -26,12 +26,11 @@ final class CentreBack implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("as", "piece");
-        String as = options.choice("as", "fold", "seam")
-                .orElseThrow(() -> options.refuse("as what? write {as: fold} or {as: seam}"));
+        String as = options.choice("as", "fold", "seam").orElseThrow(() -> options.refuse("make.centre-back.as-what"));
         List<Piece> pieces =
                 options.text("piece").map(draft::piece).map(List::of).orElseGet(() -> draft.piecesWithEdges(name()));
         if (pieces.isEmpty()) {
-            throw options.refuse("no piece has an edge 'centre back'");
+            throw options.refuse("make.centre-back.no-edge");
         }
         Altered altered = Altered.of(draft);
         for (Piece piece : pieces) {

@@ -1,5 +1,7 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.alter.Altered;
@@ -35,7 +37,7 @@ record CentreEdge(Draft draft, Piece piece, Edge edge) {
                 piece,
                 piece.centre()
                         .orElseThrow(() ->
-                                new Refusal(new Reason.Missing("it has no edge on the centre line", piece.where()))));
+                                new Refusal(new Reason.Missing(Message.of("make.centre-edge.none"), piece.where()))));
     }
 
     boolean isFold() {
@@ -50,7 +52,7 @@ record CentreEdge(Draft draft, Piece piece, Edge edge) {
     Altered toFold() {
         if (isFold()) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "it is on the fold already", piece.where().edge(edge.name())));
+                    Message.of("make.centre-edge.fold-already"), piece.where().edge(edge.name())));
         }
         requireStraight();
         List<Opening> kept = draft.openings().stream()
@@ -73,8 +75,8 @@ record CentreEdge(Draft draft, Piece piece, Edge edge) {
     /** The piece as a pair, with a seam. */
     Altered toSeam() {
         if (!isFold()) {
-            throw new Refusal(
-                    Reason.BeyondLimit.of("it is a seam already", piece.where().edge(edge.name())));
+            throw new Refusal(Reason.BeyondLimit.of(
+                    Message.of("make.centre-edge.seam-already"), piece.where().edge(edge.name())));
         }
         return changed(
                 Edge.Kind.SEAM,
@@ -94,9 +96,10 @@ record CentreEdge(Draft draft, Piece piece, Edge edge) {
         if (off > STRAIGHT) {
             Path down = piece.downwards(edge.name());
             throw new Refusal(new Reason.BeyondLimit(
-                    "a fold is straight, and this seam is " + Reason.millimetres(off) + " from straight, "
-                            + Reason.millimetres(Math.rint(down.distanceAlong(down.nearest(farthest))))
-                            + " below its upper end; leave it a seam",
+                    Message.of(
+                            "make.centre-edge.not-straight",
+                            Quantity.millimetres(off),
+                            Quantity.millimetres(Math.rint(down.distanceAlong(down.nearest(farthest))))),
                     piece.where().edge(edge.name()),
                     OptionalDouble.of(off),
                     OptionalDouble.empty()));

@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -35,9 +36,10 @@ public final class Choices {
                 .filter(choice -> choice.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        "make: there is no choice '" + name + "'; there are "
-                                + String.join(
-                                        ", ", ALL.stream().map(Alteration::name).toList()),
+                        Message.of(
+                                "make.choices.no-such-choice",
+                                name,
+                                ALL.stream().map(Alteration::name).toList()),
                         Where.UNKNOWN)));
     }
 

@@ -1,5 +1,7 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.alter.Alteration;
@@ -37,10 +39,9 @@ final class ClothChoice implements Alteration {
     public Altered alter(Draft draft, Options options) {
         options.knowing("piece", "as", "stretch");
         String as = options.choice("as", "main", "contrast", "sheer", "lining", "interfacing")
-                .orElseThrow(() -> options.refuse("as what? write for example {piece: sleeve, as: contrast}"));
+                .orElseThrow(() -> options.refuse("make.cloth.as-what"));
         List<Piece> pieces = List.of(options.text("piece")
-                        .orElseThrow(
-                                () -> options.refuse("which piece? write for example {piece: sleeve, as: contrast}"))
+                        .orElseThrow(() -> options.refuse("make.cloth.which-piece"))
                         .split("\\s*,\\s*"))
                 .stream()
                 .map(draft::piece)
@@ -83,8 +84,7 @@ final class ClothChoice implements Alteration {
             return OptionalDouble.empty();
         }
         if (stretch.isEmpty() && !as.equals("main")) {
-            throw options.refuse("this pattern counts on a cloth that stretches " + Percent.told(needed)
-                    + " across; say how far the " + as + " cloth stretches, for example stretch: 0 %");
+            throw options.refuse("make.cloth.how-far-stretches", Quantity.share(needed), as);
         }
         return stretch;
     }
@@ -105,7 +105,7 @@ final class ClothChoice implements Alteration {
             cuttings.add(new Cutting(first.count(), first.how(), cloth));
         }
         if (cuttings.stream().allMatch(Cutting::isInside)) {
-            throw new Refusal(Reason.BeyondLimit.of("it is cut from no outer cloth", piece.where()));
+            throw new Refusal(Reason.BeyondLimit.of(Message.of("make.cloth.no-outer-cloth"), piece.where()));
         }
         return cuttings;
     }

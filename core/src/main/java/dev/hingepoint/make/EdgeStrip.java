@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -104,8 +105,8 @@ record EdgeStrip(
 
     private void requireUnbound(Piece piece) {
         if (piece.edge(run.edge()).kind() == Edge.Kind.BOUND) {
-            throw new Refusal(
-                    Reason.BeyondLimit.of("it is bound already", piece.where().edge(run.edge())));
+            throw new Refusal(Reason.BeyondLimit.of(
+                    Message.of("make.bound-already"), piece.where().edge(run.edge())));
         }
     }
 
@@ -217,7 +218,7 @@ record EdgeStrip(
     private List<Law> laws() {
         List<Law> laws = new ArrayList<>();
         laws.add(new Law(
-                "makes the strip " + Math.rint(ratio * 1000) / 1000 + " of the " + run.edge(),
+                Message.of("make.edge-strip.law.share-of-edge", Math.rint(ratio * 1000) / 1000, run.edge()),
                 Where.inPiece(name()).edge(JOINED),
                 (before, after) ->
                         ratio * edges().stream().mapToDouble(before::sewnLength).sum(),

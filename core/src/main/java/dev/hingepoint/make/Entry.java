@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -46,8 +47,8 @@ final class Entry {
                 .filter(narrow -> !narrow.isWideEnough() && !already.contains(narrow.place()))
                 .findFirst()
                 .ifPresent(narrow -> {
-                    throw new Refusal(
-                            Reason.BeyondLimit.of("one could no longer get in: " + narrow.sentence(), Where.UNKNOWN));
+                    throw new Refusal(Reason.BeyondLimit.of(
+                            Message.of("make.entry.too-narrow", narrow.message()), Where.UNKNOWN));
                 });
     }
 }

@@ -1,5 +1,7 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Where;
 import dev.hingepoint.alter.Altered;
@@ -117,8 +119,7 @@ final class FacedEdge {
         Where where = Where.inPiece(facing.name());
         return List.of(
                 new Law(
-                        "makes the joined edge " + Reason.millimetres(facing.shorter()) + " shorter than the "
-                                + run.edge(),
+                        Message.of("make.faced-edge.law.shorter", Quantity.millimetres(facing.shorter()), run.edge()),
                         where.edge(TracedFacing.JOINED),
                         (before, after) -> facing.edges().stream()
                                         .mapToDouble(after::sewnLength)
@@ -127,7 +128,7 @@ final class FacedEdge {
                         (before, after) -> after.sewnLength(facing.joined()),
                         0.01),
                 new Law(
-                        "keeps the outer edge " + Reason.millimetres(depth) + " from the " + run.edge(),
+                        Message.of("make.faced-edge.law.keeps-depth", Quantity.millimetres(depth), run.edge()),
                         where.edge(TracedFacing.OUTER),
                         (before, after) -> 0,
                         (before, after) -> shape.offParallel(facing.outerOf(after.piece(facing.name()))),

@@ -1,5 +1,7 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -56,7 +58,7 @@ final class Facing implements Alteration {
     public Altered alter(Draft draft, Options options) {
         options.knowing("edge", "depth", "cloth");
         String edge = options.choice("edge", "neckline", "armhole")
-                .orElseThrow(() -> options.refuse("which edge? write for example {edge: neckline, depth: 60 mm}"));
+                .orElseThrow(() -> options.refuse("make.facing.which-edge"));
         double depth = options.length("depth").map(Length::mm).orElse(USUAL_DEPTH);
         JoinedEdge run = JoinedEdge.of(draft, edge);
         run.parts().forEach(part -> requireFaceable(part.piece(), edge));
@@ -74,16 +76,14 @@ final class Facing implements Alteration {
                         requireNotSheer(cutting.cloth(), piece.where().edge(edge)));
         if (piece.edge(edge).kind() == Edge.Kind.BOUND) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "it is bound already; an edge is bound or faced",
-                    piece.where().edge(edge)));
+                    Message.of("make.facing.bound-already"), piece.where().edge(edge)));
         }
         piece.marks(EdgeDart.class)
                 .filter(dart -> SewnEdge.isOn(piece.edge(edge).path(), dart))
                 .findFirst()
                 .ifPresent(dart -> {
                     throw new Refusal(Reason.BeyondLimit.of(
-                            "a facing is traced from a smooth edge, and the " + dart.name()
-                                    + " opens in it; move the dart to another edge first",
+                            Message.of("make.facing.dart-opens-in-it", dart.name()),
                             piece.where().edge(edge)));
                 });
     }
@@ -95,8 +95,9 @@ final class Facing implements Alteration {
             draft.seams().stream().filter(seam -> seam.joins(edge)).findFirst().ifPresent(seam -> {
                 List<EdgeRef> other = seam.join().contains(edge) ? seam.to() : seam.join();
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "it is sewn to " + Seam.nameOf(other) + " already"
-                                + (other.get(0).edge().equals(Names.CAP) ? "; make it sleeveless first" : ""),
+                        other.get(0).edge().equals(Names.CAP)
+                                ? Message.of("make.facing.sewn-to-sleeve", Seam.nameOf(other))
+                                : Message.of("make.facing.sewn-already", Seam.nameOf(other)),
                         part.piece().where().edge(run.edge())));
             });
         }
@@ -104,8 +105,7 @@ final class Facing implements Alteration {
 
     private static void requireNotSheer(Optional<String> cloth, Where where) {
         if (cloth.filter("sheer"::equals).isPresent()) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    "a facing shows through sheer cloth; bind the edge, or finish it with a rolled edge", where));
+            throw new Refusal(Reason.BeyondLimit.of(Message.of("make.facing.shows-through"), where));
         }
     }
 
@@ -143,13 +143,10 @@ final class Facing implements Alteration {
     private static Refusal tooDeep(JoinedEdge run, double depth) {
         Where where = run.parts().get(0).piece().where().edge(run.edge());
         if (!isClear(run, LEAST_DEPTH)) {
-            return new Refusal(Reason.BeyondLimit.of("there is no room for a facing beside this edge; bind it", where));
+            return new Refusal(Reason.BeyondLimit.of(Message.of("make.facing.no-room"), where));
         }
         double most = Bisection.largest(LEAST_DEPTH, depth, deep -> isClear(run, deep));
         return new Refusal(Reason.BeyondLimit.of(
-                "at a depth of " + Reason.millimetres(depth) + " the facing would come out at another edge",
-                where,
-                depth,
-                most));
+                Message.of("make.facing.too-deep", Quantity.millimetres(depth)), where, depth, most));
     }
 }

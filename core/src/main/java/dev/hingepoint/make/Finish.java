@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -89,13 +90,12 @@ enum Finish {
         if (words == null) {
             throw new Refusal(Reason.BeyondLimit.of(
                     isSeam
-                            ? "a seam is not finished with a " + this.words + "; French or narrow is as fine"
-                            : "a free edge is not " + this.words + "; take rolled edge, narrow, overlocked or plain",
+                            ? Message.of("make.finish.not-on-seam", this.words)
+                            : Message.of("make.finish.not-on-free-edge", this.words),
                     where));
         }
         if (this == FRENCH && allowance < 12) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    "a French seam is stitched twice and needs at least 12 mm", where, allowance, 12));
+            throw new Refusal(Reason.BeyondLimit.of(Message.of("make.finish.french-too-narrow"), where, allowance, 12));
         }
         return words.apply(allowance);
     }

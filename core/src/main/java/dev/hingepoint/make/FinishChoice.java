@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -47,10 +48,9 @@ final class FinishChoice implements Alteration {
         options.knowing("edge", "as", "allowance");
         Finish finish = options.choice("as", Finish.all())
                 .map(Finish::named)
-                .orElseThrow(() -> options.refuse("how? write for example {edge: side seam, as: French}"));
+                .orElseThrow(() -> options.refuse("make.finish.how"));
         Optional<Double> given = options.length("allowance").map(Length::mm);
-        String written = options.text("edge")
-                .orElseThrow(() -> options.refuse("which edge? write for example {edge: side seam, as: French}"));
+        String written = options.text("edge").orElseThrow(() -> options.refuse("make.finish.which-edge"));
         Map<String, Object> amounts = new LinkedHashMap<>();
         amounts.put("edge", written);
         amounts.put("as", finish.words());
@@ -80,7 +80,7 @@ final class FinishChoice implements Alteration {
                 .toList();
         if (edges.isEmpty()) {
             throw new Refusal(
-                    new Reason.Missing("no piece has an edge '" + written + "'", Where.UNKNOWN.size(draft.size())));
+                    new Reason.Missing(Message.of("make.no-such-edge", written), Where.UNKNOWN.size(draft.size())));
         }
         return edges;
     }
@@ -99,7 +99,9 @@ final class FinishChoice implements Alteration {
             Edge edge = piece.edge(ref.edge());
             if (!edge.kind().takesAllowance()) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        edge.kind() == Edge.Kind.FOLD ? "a fold is not finished" : "it is bound already",
+                        edge.kind() == Edge.Kind.FOLD
+                                ? Message.of("make.finish.fold")
+                                : Message.of("make.bound-already"),
                         piece.where().edge(edge.name())));
             }
             double usual = draft.allowances().of(piece, edge).mm();

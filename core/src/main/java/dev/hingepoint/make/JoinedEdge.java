@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -65,7 +66,7 @@ final class JoinedEdge {
         String edge = ref.map(EdgeRef::edge).orElse(named);
         List<Piece> left = new ArrayList<>(draft.piecesWithEdges(edge));
         if (left.isEmpty()) {
-            throw new Refusal(new Reason.Missing("no piece has an edge '" + edge + "'", Where.UNKNOWN));
+            throw new Refusal(new Reason.Missing(Message.of("make.no-such-edge", edge), Where.UNKNOWN));
         }
         List<JoinedEdge> runs = new ArrayList<>();
         while (!left.isEmpty()) {
@@ -81,7 +82,8 @@ final class JoinedEdge {
                     .map(run -> run.parts.get(0).piece().name() + "/" + edge)
                     .toList();
             throw new Refusal(new Reason.Missing(
-                    "which " + edge + " is meant? write edge: " + String.join(", or edge: ", all), Where.UNKNOWN));
+                    Message.of("make.joined-edge.which", edge, Message.joined("make.joined-edge.or", all)),
+                    Where.UNKNOWN));
         }
         JoinedEdge run = meant.get(0);
         String title = ref.map(own -> own.piece() + " " + edge).orElse(edge);

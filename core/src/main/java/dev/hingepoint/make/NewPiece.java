@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Box;
@@ -37,7 +38,7 @@ final class NewPiece {
     /** @throws Refusal where there is such a piece already */
     static String named(Draft draft, String name) {
         draft.find(name).ifPresent(piece -> {
-            throw new Refusal(new Reason.Unsound("there is such a piece already", piece.where()));
+            throw new Refusal(new Reason.Unsound(Message.of("make.new-piece.name-taken"), piece.where()));
         });
         return name;
     }

@@ -18,8 +18,8 @@ final class Percent {
         }
         Matcher written = WRITTEN.matcher(options.text(name).orElse("").strip());
         if (!written.matches()) {
-            throw options.refuse(name + " must be in per cent, for example 50 %, not '"
-                    + options.text(name).orElse("") + "'");
+            throw options.refuse(
+                    "make.percent.not-per-cent", name, options.text(name).orElse(""));
         }
         return OptionalDouble.of(Double.parseDouble(written.group(1)) / 100);
     }

@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -74,8 +75,7 @@ final class Sleeveless implements Alteration {
                 .filter(piece -> draft.seams().stream().anyMatch(seam -> joins(seam, piece, Names.ARMHOLE)))
                 .toList());
         if (dropped.isEmpty()) {
-            throw new Refusal(new Reason.Missing(
-                    "no seam sets a cap into an armhole, so there is no sleeve to leave out", Where.UNKNOWN));
+            throw new Refusal(new Reason.Missing(Message.of("make.sleeveless.no-sleeve"), Where.UNKNOWN));
         }
         boolean more = true;
         while (more) {
@@ -122,7 +122,7 @@ final class Sleeveless implements Alteration {
                 .findFirst()
                 .ifPresent(piece -> {
                     throw new Refusal(Reason.BeyondLimit.of(
-                            "its armhole is divided by a yoke; write sleeveless before the yoke",
+                            Message.of("make.sleeveless.divided-already"),
                             piece.where().edge(Names.ARMHOLE)));
                 });
     }
@@ -139,7 +139,7 @@ final class Sleeveless implements Alteration {
         // where the raising alone does not work, the alteration says why, and how much would
         Draft raised = raised(draft, raise, 0).draft();
         return new Refusal(Reason.BeyondLimit.of(
-                "the underarm cannot be taken in by so much",
+                Message.of("make.sleeveless.cannot-take-in"),
                 Where.UNKNOWN.size(draft.size()).edge(Names.ARMHOLE),
                 takeIn,
                 Bisection.largest(0, takeIn, less -> works(raised, 0, less))));

@@ -1,5 +1,7 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -57,9 +59,12 @@ record StretchRule(Draft draft, List<String> firm, ToDoubleFunction<Piece> stret
                 double now = stretch.applyAsDouble(draft.piece(firm.get(0)));
                 double would = now + (reach.body() - reach.reaches()) / reach.own();
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "it must stretch over the " + reach.level() + ": of this cloth the dress reaches "
-                                + whole(reach.reaches()) + " round, and the body is " + whole(reach.body())
-                                + "; a cloth that stretches " + (long) Math.ceil(100 * would - 1e-9) + " % would do",
+                        Message.of(
+                                "make.stretch.does-not-reach",
+                                reach.level(),
+                                Quantity.millimetres(Math.rint(reach.reaches())),
+                                Quantity.millimetres(Math.rint(reach.body())),
+                                Quantity.share(Math.ceil(100 * would - 1e-9) / 100)),
                         Where.inPiece(firm.get(0)).size(draft.size()).mark(reach.level())));
             }
         }

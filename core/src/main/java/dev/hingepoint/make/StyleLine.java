@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.alter.Options;
@@ -35,9 +36,7 @@ record StyleLine(Path path, Spot from, Spot to) {
     /** @throws Refusal where the options do not say where it runs, or the piece has no such place */
     static StyleLine on(Piece piece, Options options) {
         if (options.has("line") == (options.has("from") || options.has("to"))) {
-            throw options.refuse(
-                    "where does it run? write line: and the name of a line drawn on the piece, or from: and to:, "
-                            + "for example from: armhole 60 mm, to: centre 90 mm");
+            throw options.refuse("make.style-line.where");
         }
         StyleLine line =
                 options.text("line").map(drawn -> drawn(piece, drawn)).orElseGet(() -> between(piece, options));
@@ -49,22 +48,20 @@ record StyleLine(Path path, Spot from, Spot to) {
         boolean isInside = JtsBridge.polygon(piece).buffer(Tolerance.JOINING).covers(JtsBridge.lineString(path));
         if (!isInside) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the line from the " + from.edge() + " to the " + to.edge()
-                            + " runs out of the piece on its way; give it another curve, or other places",
-                    piece.where()));
+                    Message.of("make.style-line.runs-out", from.edge(), to.edge()), piece.where()));
         }
     }
 
     private static StyleLine drawn(Piece piece, String name) {
         Path path = piece.find(DrawnLine.class, name)
-                .orElseThrow(() ->
-                        new Refusal(new Reason.Missing("there is no line '" + name + "' drawn on it", piece.where())))
+                .orElseThrow(() -> new Refusal(
+                        new Reason.Missing(Message.of("make.style-line.no-such-line", name), piece.where())))
                 .path();
         Spot from = piece.nearest(path.start());
         Spot to = piece.nearest(path.end());
         if (!from.point().isCloseTo(path.start(), SHORT) || !to.point().isCloseTo(path.end(), SHORT)) {
             throw new Refusal(new Reason.Unsound(
-                    "a line to divide along must run from edge to edge",
+                    Message.of("make.style-line.not-edge-to-edge"),
                     piece.where().mark(name)));
         }
         return new StyleLine(path.withStart(from.point()).withEnd(to.point()), from, to);
@@ -74,7 +71,7 @@ record StyleLine(Path path, Spot from, Spot to) {
         Spot from = place(piece, options, "from");
         Spot to = place(piece, options, "to");
         if (from.edge().equals(to.edge())) {
-            throw options.refuse("from and to lie on one edge, the " + from.edge());
+            throw options.refuse("make.style-line.one-edge", from.edge());
         }
         Path path = options.length("curve")
                 .map(curve -> curved(piece, from, to, curve.mm()))
@@ -84,17 +81,17 @@ record StyleLine(Path path, Spot from, Spot to) {
 
     /** "armhole 60 mm": so far down the armhole from its upper end, as the grain runs. */
     private static Spot place(Piece piece, Options options, String option) {
-        String written = options.text(option).orElseThrow(() -> options.refuse(option + ": is missing"));
+        String written = options.text(option).orElseThrow(() -> options.refuse("make.style-line.missing", option));
         Matcher matcher = PLACE.matcher(written.strip());
         if (!matcher.matches()) {
-            throw options.refuse(
-                    option + " is an edge and how far down it, for example armhole 60 mm, not '" + written + "'");
+            throw options.refuse("make.style-line.not-a-place", option, written);
         }
         Length down;
         try {
             down = Length.parse(matcher.group(2), Unit.MILLIMETRE);
         } catch (Refusal refusal) {
-            throw options.refuse(option + ": " + refusal.reason().what());
+            throw options.refuse(
+                    "alter.options.unreadable", option, refusal.reason().message());
         }
         Edge edge = matcher.group(1).equals("centre")
                 ? piece.centre().orElseGet(() -> piece.edge("centre"))

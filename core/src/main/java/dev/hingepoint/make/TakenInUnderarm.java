@@ -1,5 +1,7 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.check.Law;
@@ -62,8 +64,7 @@ final class TakenInUnderarm {
             }
             if (room < LEAST) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "a dart opens " + Reason.millimetres(room)
-                                + " below the underarm, which leaves no room to take the side seam in; move it lower",
+                        Message.of("make.taken-in.dart-in-the-way", Quantity.millimetres(room)),
                         piece.where().edge(Names.SIDE_SEAM)));
             }
         }
@@ -119,7 +120,7 @@ final class TakenInUnderarm {
                 .filter(edge -> !edge.equals(Names.ARMHOLE) && !edge.equals(Names.SIDE_SEAM))
                 .forEach(edge -> laws.add(Law.keepsPlace(piece.name(), edge)));
         laws.add(new Law(
-                "takes the underarm in " + Reason.millimetres(takeIn),
+                Message.of("make.taken-in.law.takes-in", Quantity.millimetres(takeIn)),
                 piece.where().edge(Names.ARMHOLE),
                 (before, after) -> Math.abs(takeIn),
                 (before, after) -> corner(before).distanceTo(corner(after)),

@@ -1,5 +1,6 @@
 package dev.hingepoint.make;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
@@ -55,10 +56,7 @@ final class Yoke implements Alteration {
     }
 
     private static List<String> pieces(Options options) {
-        String written = options.text("piece")
-                .orElseThrow(
-                        () -> options.refuse("of which piece? write for example {piece: front, from: armhole 60 mm, "
-                                + "to: centre 90 mm}"));
+        String written = options.text("piece").orElseThrow(() -> options.refuse("make.yoke.which-piece"));
         return written.equals("both") ? List.of("front", "back") : List.of(written.split("\\s*,\\s*"));
     }
 
@@ -122,14 +120,14 @@ final class Yoke implements Alteration {
     private static List<Law> laws(Piece whole, String yoke) {
         List<Law> laws = new ArrayList<>();
         laws.add(new Law(
-                "makes both sides of the yoke seam equally long",
+                Message.of("make.yoke.law.equal-sides"),
                 whole.where().edge(SEAM),
                 (before, after) -> after.sewnLength(new EdgeRef(whole.name(), SEAM)),
                 (before, after) -> after.sewnLength(new EdgeRef(yoke, SEAM)),
                 0.01));
         for (Edge edge : whole.edges()) {
             laws.add(new Law(
-                    "keeps the length of the " + edge.name() + ", over both parts",
+                    Message.of("make.yoke.law.keeps-length", edge.name()),
                     whole.where().edge(edge.name()),
                     (before, after) -> before.sewnLength(new EdgeRef(whole.name(), edge.name())),
                     (before, after) -> length(after, whole.name(), edge.name()) + length(after, yoke, edge.name()),

@@ -1,5 +1,6 @@
 package dev.hingepoint.move;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -111,8 +112,7 @@ public record Divide(String caption, Path styleLine, Place holding, String first
                     .toList();
             if (on.size() > 1) {
                 throw new Refusal(new Reason.Unsound(
-                        "the style line runs through the dart; end the dart in the line, or move one of them",
-                        piece.where().mark(dart.name())));
+                        Message.of("move.divide.through-dart"), piece.where().mark(dart.name())));
             }
             return on.get(0) == own ? Optional.of(mark) : Optional.empty();
         }

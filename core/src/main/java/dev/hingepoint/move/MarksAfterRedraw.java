@@ -1,5 +1,6 @@
 package dev.hingepoint.move;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -128,8 +129,9 @@ final class MarksAfterRedraw {
                 .min(Comparator.comparingDouble(ended -> ended.end().distanceTo(end)))
                 .filter(ended -> ended.end().isCloseTo(end, FARTHEST))
                 .orElseThrow(() -> new Refusal(new Reason.Unsound(
-                        "the line no longer meets the redrawn edge "
-                                + stretch.get().edge(),
+                        Message.of(
+                                "move.redraw.line-no-longer-meets",
+                                stretch.get().edge()),
                         piece.where().mark(mark.name()))));
     }
 

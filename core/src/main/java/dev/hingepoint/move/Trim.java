@@ -1,5 +1,6 @@
 package dev.hingepoint.move;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -35,7 +36,7 @@ public record Trim(String caption, String edge, Path course) implements Move {
             boolean isTrimmed = old.name().equals(edge);
             if (!isTrimmed && !kept.hasEdge(old.name())) {
                 throw new Refusal(new Reason.Unsound(
-                        "it would be cut off whole", piece.where().edge(old.name())));
+                        Message.of("move.trim.cut-off-whole"), piece.where().edge(old.name())));
             }
             edges.add(old.with(kept.edge(isTrimmed ? CUT : old.name()).path()));
         }

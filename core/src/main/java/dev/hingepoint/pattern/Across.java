@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -26,8 +27,8 @@ public record Across(Spot start, Spot end) {
                 .flatMap(edge -> edge.path().crossings(from, direction).stream().map(position -> spot(edge, position)))
                 .filter(spot -> spot.point().minus(from).dot(direction) > 0)
                 .min(Comparator.comparingDouble(spot -> spot.point().distanceTo(from)))
-                .orElseThrow(() -> new Refusal(
-                        new Reason.Unsound("the line does not run across the piece from edge to edge", piece.where())));
+                .orElseThrow(() ->
+                        new Refusal(new Reason.Unsound(Message.of("pattern.across.not-edge-to-edge"), piece.where())));
     }
 
     private static Spot spot(Edge edge, Position position) {

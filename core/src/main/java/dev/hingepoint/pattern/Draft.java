@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -21,7 +22,7 @@ public record Draft(Pattern pattern, String size, Optional<String> front, Patter
                         .noneMatch(piece ->
                                 piece.size().equals(size) && piece.front().equals(front))) {
             throw new Refusal(new Reason.Missing(
-                    "there is no front '" + front.get() + "' in this size", Where.UNKNOWN.size(size)));
+                    Message.of("pattern.draft.no-such-front", front.get()), Where.UNKNOWN.size(size)));
         }
     }
 
@@ -51,9 +52,11 @@ public record Draft(Pattern pattern, String size, Optional<String> front, Patter
     public Piece piece(String name) {
         return find(name)
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "there is no piece '" + name + "' in size " + size + "; it has "
-                                + String.join(
-                                        ", ", pieces().stream().map(Piece::name).toList()),
+                        Message.of(
+                                "pattern.draft.no-such-piece",
+                                name,
+                                size,
+                                pieces().stream().map(Piece::name).toList()),
                         Where.UNKNOWN.size(size))));
     }
 
@@ -83,7 +86,8 @@ public record Draft(Pattern pattern, String size, Optional<String> front, Patter
         List<Piece> crossed =
                 pieces().stream().filter(piece -> piece.hasLevel(level)).toList();
         if (crossed.isEmpty()) {
-            throw new Refusal(new Reason.Missing("no piece draws the level '" + level + "'", Where.UNKNOWN.size(size)));
+            throw new Refusal(
+                    new Reason.Missing(Message.of("pattern.draft.no-such-level", level), Where.UNKNOWN.size(size)));
         }
         return crossed.stream()
                 .mapToDouble(piece -> piece.widths() * piece.width(level))
@@ -163,7 +167,7 @@ public record Draft(Pattern pattern, String size, Optional<String> front, Patter
                         && other.size().equals(inSize)
                         && other.front().equals(piece.front()))
                 .findFirst()
-                .orElseThrow(() ->
-                        new Refusal(new Reason.Missing("the piece is not drawn in size " + inSize, piece.where())));
+                .orElseThrow(() -> new Refusal(
+                        new Reason.Missing(Message.of("pattern.draft.not-in-size", inSize), piece.where())));
     }
 }

@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -14,8 +15,7 @@ public record EdgeRef(String piece, String edge) {
     public static EdgeRef parse(String text) {
         int stroke = text.indexOf('/');
         if (stroke < 1 || stroke == text.length() - 1) {
-            throw new Refusal(new Reason.Unreadable(
-                    "'" + text + "' names no edge; write piece/edge, for example front/side seam", Where.UNKNOWN));
+            throw new Refusal(new Reason.Unreadable(Message.of("pattern.edge-ref.unreadable", text), Where.UNKNOWN));
         }
         return new EdgeRef(
                 text.substring(0, stroke).strip(), text.substring(stroke + 1).strip());

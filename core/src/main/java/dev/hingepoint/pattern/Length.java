@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -80,8 +81,7 @@ public record Length(double mm) implements Comparable<Length> {
     }
 
     private static Refusal unreadable(String text) {
-        return new Refusal(new Reason.Unreadable(
-                "'" + text + "' is no length; write for example 12 mm, 1.2 cm or 1/2 in", Where.UNKNOWN));
+        return new Refusal(new Reason.Unreadable(Message.of("pattern.length.unreadable", text), Where.UNKNOWN));
     }
 
     public double in(Unit unit) {

@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Line;
@@ -168,7 +169,7 @@ public final class LevelFrame {
                         || spot.point().isCloseTo(path.end(), Tolerance.JOINING))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "the level " + name + " does not reach the edge " + edge,
+                        Message.of("pattern.level.does-not-reach", name, edge),
                         piece.where().edge(edge).mark(name))));
     }
 
@@ -196,7 +197,7 @@ public final class LevelFrame {
                         .findFirst()
                         .orElse(point))
                 .orElseThrow(() -> new Refusal(new Reason.Missing(
-                        "the line along the level " + name + " does not reach the edge " + edge,
+                        Message.of("pattern.level.line-does-not-reach", name, edge),
                         piece.where().edge(edge).mark(name))));
     }
 

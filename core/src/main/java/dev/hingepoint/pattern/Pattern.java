@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -18,12 +19,12 @@ public record Pattern(Card card, List<Piece> nest) {
     public Pattern {
         nest = List.copyOf(nest);
         if (nest.isEmpty()) {
-            throw new Refusal(new Reason.Missing("the pattern has no pieces", Where.UNKNOWN));
+            throw new Refusal(new Reason.Missing(Message.of("pattern.no-pieces"), Where.UNKNOWN));
         }
         Set<List<Object>> seen = new HashSet<>();
         for (Piece piece : nest) {
             if (!seen.add(List.of(piece.name(), piece.size(), piece.front()))) {
-                throw new Refusal(new Reason.Unsound("the piece is drawn twice in this size", piece.where()));
+                throw new Refusal(new Reason.Unsound(Message.of("pattern.drawn-twice"), piece.where()));
             }
         }
     }
@@ -57,9 +58,8 @@ public record Pattern(Card card, List<Piece> nest) {
      */
     public Draft in(String size, Optional<String> front) {
         if (!hasSize(size)) {
-            throw new Refusal(new Reason.Missing(
-                    "there is no size '" + size + "'; it is drawn in " + String.join(", ", sizes()),
-                    Where.UNKNOWN.size(size)));
+            throw new Refusal(
+                    new Reason.Missing(Message.of("pattern.no-such-size", size, sizes()), Where.UNKNOWN.size(size)));
         }
         return new Draft(this, size, front, this);
     }

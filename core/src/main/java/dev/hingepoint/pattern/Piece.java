@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -8,7 +9,6 @@ import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -191,7 +191,8 @@ public final class Piece {
                 return i;
             }
         }
-        throw missing("edge", edge);
+        throw missing(
+                Message.of("pattern.piece.no-such-edge", edge), edges.stream().map(Edge::name));
     }
 
     /** The neighbour that {@code edge} meets at the start of its path. */
@@ -217,8 +218,8 @@ public final class Piece {
         if (after(edge).name().equals(neighbour)) {
             return drawn.reversed();
         }
-        throw new Refusal(new Reason.Missing(
-                "the edge " + edge + " must meet the edge " + neighbour + ", and does not", where().edge(edge)));
+        throw new Refusal(
+                new Reason.Missing(Message.of("pattern.piece.edges-do-not-meet", edge, neighbour), where().edge(edge)));
     }
 
     /** The path of {@code edge} from its upper end, as the grain runs, to its lower one. */
@@ -277,13 +278,20 @@ public final class Piece {
 
     /** @throws Refusal where the piece has no such level */
     public LevelFrame levelFrame(String level) {
-        return LevelFrame.of(this, find(Level.class, level).orElseThrow(() -> missing("level", level)));
+        return LevelFrame.of(
+                this,
+                find(Level.class, level)
+                        .orElseThrow(() -> missing(
+                                Message.of("pattern.piece.no-such-level", level),
+                                marks(Level.class).map(Mark::name))));
     }
 
     /** @throws Refusal where no such point is marked */
     public Point point(String point) {
         return find(MarkedPoint.class, point)
-                .orElseThrow(() -> missing("point", point))
+                .orElseThrow(() -> missing(
+                        Message.of("pattern.piece.no-such-point", point),
+                        marks(MarkedPoint.class).map(Mark::name)))
                 .at();
     }
 
@@ -338,17 +346,10 @@ public final class Piece {
         return new Spot(edge.name(), position, edge.path().at(position));
     }
 
-    private Refusal missing(String kind, String wanted) {
-        List<String> there = new ArrayList<>();
-        if (kind.equals("edge")) {
-            edges.forEach(edge -> there.add(edge.name()));
-        } else {
-            marks.stream()
-                    .filter(mark -> kind.equals("level") ? mark instanceof Level : mark instanceof MarkedPoint)
-                    .forEach(mark -> there.add(mark.name()));
-        }
-        String known = there.isEmpty() ? "it has none" : "it has " + String.join(", ", there);
-        return new Refusal(new Reason.Missing("there is no " + kind + " '" + wanted + "'; " + known, where()));
+    private Refusal missing(Message why, Stream<String> drawn) {
+        List<String> names = drawn.toList();
+        Message there = names.isEmpty() ? Message.of("pattern.piece.has-none") : Message.of("pattern.piece.has", names);
+        return new Refusal(new Reason.Missing(Message.of("pattern.piece.missing", why, there), where()));
     }
 
     @Override

@@ -1,5 +1,7 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Path;
@@ -59,7 +61,7 @@ public sealed interface Place {
             double distance = isFraction ? amount * path.length() : amount;
             if (!(distance >= 0 && distance <= path.length())) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "no place lies " + Reason.millimetres(distance) + " along the edge from the " + neighbour,
+                        Message.of("pattern.place.off-edge", Quantity.millimetres(distance), neighbour),
                         piece.where().edge(edge),
                         distance,
                         path.length()));

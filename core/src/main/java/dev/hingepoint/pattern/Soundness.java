@@ -1,5 +1,7 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -31,14 +33,14 @@ final class Soundness {
      */
     static List<Edge> closed(List<Edge> edges, double joining, Where where) {
         if (edges.size() < 2) {
-            throw unsound("a piece needs at least two edges, and has " + edges.size(), where);
+            throw unsound(Message.of("pattern.soundness.too-few-edges", edges.size()), where);
         }
         Set<String> names = new HashSet<>();
         List<Edge> closed = new ArrayList<>();
         for (int i = 0; i < edges.size(); i++) {
             Edge edge = edges.get(i);
             if (!names.add(edge.name())) {
-                throw unsound("two edges have the name '" + edge.name() + "'", where.edge(edge.name()));
+                throw unsound(Message.of("pattern.soundness.edge-name-twice", edge.name()), where.edge(edge.name()));
             }
             Edge last = edges.get((i + edges.size() - 1) % edges.size());
             Point end = last.path().end();
@@ -46,9 +48,12 @@ final class Soundness {
             // a gap as wide as is allowed, as computed, may be wider by rounding
             if (gap > joining + Tolerance.COINCIDENT) {
                 throw unsound(
-                        "the edges " + last.name() + " and " + edge.name() + " are " + Reason.millimetres(gap)
-                                + " apart; each edge must begin where the last ended, within "
-                                + Reason.millimetres(Tolerance.JOINING),
+                        Message.of(
+                                "pattern.soundness.gap",
+                                last.name(),
+                                edge.name(),
+                                Quantity.millimetres(gap),
+                                Quantity.millimetres(Tolerance.JOINING)),
                         where.edge(edge.name()));
             }
             closed.add(gap == 0 ? edge : edge.with(from(end, edge, gap, where)));
@@ -65,8 +70,7 @@ final class Soundness {
         }
         if (kept == segments.size()) {
             throw unsound(
-                    "the edge is no longer than the gap before it, " + Reason.millimetres(gap)
-                            + ", and vanishes where that is closed",
+                    Message.of("pattern.soundness.edge-within-gap", Quantity.millimetres(gap)),
                     where.edge(edge.name()));
         }
         return Path.of(segments.subList(kept, segments.size())).withStart(start);
@@ -147,10 +151,11 @@ final class Soundness {
                 .min((a, b) -> Double.compare(a.distanceTo(end), b.distanceTo(end)))
                 .filter(point -> point.isCloseTo(end, Tolerance.LEVEL_REACH))
                 .orElseThrow(() -> unsound(
-                        "the level " + level.name() + " ends "
-                                + Reason.millimetres(piece.nearest(end).point().distanceTo(end))
-                                + " from the outline; it must meet it within "
-                                + Reason.millimetres(Tolerance.LEVEL_REACH),
+                        Message.of(
+                                "pattern.soundness.level-ends-inside",
+                                level.name(),
+                                Quantity.millimetres(piece.nearest(end).point().distanceTo(end)),
+                                Quantity.millimetres(Tolerance.LEVEL_REACH)),
                         piece.where().mark(level.name())));
         List<Segment> parts = new ArrayList<>(path.segments());
         parts.set(parts.size() - 1, new Line(last.start(), meets));
@@ -165,14 +170,13 @@ final class Soundness {
         TopologyValidationError error = new IsValidOp(polygon).getValidationError();
         if (error != null || !(polygon.getArea() > 0)) {
             throw unsound(
-                    "the outline " + (error == null ? "encloses nothing" : "crosses or touches itself" + at(error)),
-                    piece.where());
+                    error == null ? Message.of("pattern.soundness.encloses-nothing") : crossing(error), piece.where());
         }
         if (piece.cuttings().isEmpty()) {
-            throw unsound("it is not said how often it is cut", piece.where());
+            throw unsound(Message.of("pattern.soundness.no-cuttings"), piece.where());
         }
         checkNames(piece);
-        piece.marks(Notch.class).forEach(notch -> requireOnOutline(piece, notch, notch.at(), "begins"));
+        piece.marks(Notch.class).forEach(notch -> requireOnOutline(piece, notch, notch.at()));
         piece.marks(EdgeDart.class).forEach(dart -> checkDart(piece, dart));
         piece.marks(DoublePointedDart.class)
                 .forEach(dart -> Stream.of(dart.firstTip(), dart.secondTip())
@@ -181,9 +185,14 @@ final class Soundness {
         return piece;
     }
 
-    private static String at(TopologyValidationError error) {
+    private static Message crossing(TopologyValidationError error) {
         Coordinate at = error.getCoordinate();
-        return at == null ? "" : " near " + Reason.millimetres(at.x) + " across, " + Reason.millimetres(at.y) + " down";
+        return at == null
+                ? Message.of("pattern.soundness.crosses-itself")
+                : Message.of(
+                        "pattern.soundness.crosses-itself-near",
+                        Quantity.millimetres(at.x),
+                        Quantity.millimetres(at.y));
     }
 
     /** Levels, darts and points are called by name, so a name may stand once for each kind; notches and lines may repeat. */
@@ -196,39 +205,44 @@ final class Soundness {
                             mark instanceof Dart ? "dart" : mark.getClass().getSimpleName();
                     if (!names.add(kind + "/" + mark.name())) {
                         throw unsound(
-                                "two marks of one kind have the name '" + mark.name() + "'",
+                                Message.of("pattern.soundness.mark-name-twice", mark.name()),
                                 piece.where().mark(mark.name()));
                     }
                 });
     }
 
-    private static void requireOnOutline(Piece piece, Mark mark, Point point, String does) {
+    private static void requireOnOutline(Piece piece, Mark mark, Point point) {
         double off = piece.nearest(point).point().distanceTo(point);
         if (off > Tolerance.JOINING) {
+            Quantity away = Quantity.millimetres(off);
+            Quantity most = Quantity.millimetres(Tolerance.JOINING);
             throw unsound(
-                    "it " + does + " " + Reason.millimetres(off)
-                            + " from the nearest edge; it must lie on an edge, within "
-                            + Reason.millimetres(Tolerance.JOINING),
+                    mark instanceof Notch
+                            ? Message.of("pattern.soundness.notch-off-outline", away, most)
+                            : Message.of("pattern.soundness.leg-off-outline", away, most),
                     piece.where().mark(mark.name()));
         }
     }
 
     private static void checkDart(Piece piece, EdgeDart dart) {
-        requireOnOutline(piece, dart, dart.mouthStart(), "has a leg end");
-        requireOnOutline(piece, dart, dart.mouthEnd(), "has a leg end");
+        requireOnOutline(piece, dart, dart.mouthStart());
+        requireOnOutline(piece, dart, dart.mouthEnd());
         boolean onOneEdge = piece.edges().stream().map(Edge::path).anyMatch(path -> SewnEdge.isOn(path, dart));
         if (!onOneEdge) {
-            throw unsound("both its legs must end on one edge", piece.where().mark(dart.name()));
+            throw unsound(
+                    Message.of("pattern.soundness.legs-on-two-edges"),
+                    piece.where().mark(dart.name()));
         }
     }
 
     private static void requireInside(Piece piece, Polygon polygon, Dart dart, Point tip) {
         if (!polygon.intersects(polygon.getFactory().createPoint(new Coordinate(tip.x(), tip.y())))) {
-            throw unsound("its tip lies outside the piece", piece.where().mark(dart.name()));
+            throw unsound(
+                    Message.of("pattern.soundness.tip-outside"), piece.where().mark(dart.name()));
         }
     }
 
-    private static Refusal unsound(String what, Where where) {
-        return new Refusal(new Reason.Unsound(what, where));
+    private static Refusal unsound(Message why, Where where) {
+        return new Refusal(new Reason.Unsound(why, where));
     }
 }

@@ -1,5 +1,6 @@
 package dev.hingepoint.pattern;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -28,8 +29,7 @@ public enum Unit {
             case "cm" -> CENTIMETRE;
             case "in", "inch", "inches", "\"", "\u2033" -> INCH;
             default ->
-                throw new Refusal(new Reason.Unreadable(
-                        "'" + text + "' is no unit of length; write mm, cm or in", Where.UNKNOWN));
+                throw new Refusal(new Reason.Unreadable(Message.of("pattern.unit.unreadable", text), Where.UNKNOWN));
         };
     }
 }

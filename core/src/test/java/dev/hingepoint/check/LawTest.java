@@ -3,6 +3,7 @@ package dev.hingepoint.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.TestPatterns;
@@ -17,7 +18,11 @@ class LawTest {
     @Test
     void anAngleStaysAnAngle() {
         Law law = Law.ofAngles(
-                "bends nothing", BACK.where(), (before, after) -> 0, (before, after) -> StrictMath.toRadians(3), 0.001);
+                Message.of("bends nothing"),
+                BACK.where(),
+                (before, after) -> 0,
+                (before, after) -> StrictMath.toRadians(3),
+                0.001);
         for (Law same : new Law[] {law, law.from(DRAFT), law.upTo(DRAFT)}) {
             Finding finding = same.on(DRAFT, DRAFT);
             assertTrue(!finding.holds());

@@ -1,5 +1,6 @@
 package dev.hingepoint.samples;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -107,8 +108,8 @@ final class PlanCommand implements Callable<Integer> {
         Path pattern = card.toAbsolutePath().normalize();
         if (folder == null || !pattern.startsWith(folder)) {
             throw new Refusal(new Reason.Unreadable(
-                    "an order lies in its pattern's folder or above it; write it for example to "
-                            + (card.getParent() == null ? Path.of("order.yaml") : card.resolveSibling("order.yaml")),
+                    Message.of("an order lies in its pattern's folder or above it; write it for example to "
+                            + (card.getParent() == null ? Path.of("order.yaml") : card.resolveSibling("order.yaml"))),
                     Where.inFile(order.toString())));
         }
         return folder.relativize(pattern).toString().replace('\\', '/');

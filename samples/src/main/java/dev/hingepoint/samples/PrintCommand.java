@@ -1,5 +1,6 @@
 package dev.hingepoint.samples;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -187,8 +188,8 @@ final class PrintCommand implements Callable<Integer> {
         String name = printed.card().name();
         if (!drawn.card().name().equals(name)) {
             throw new Refusal(new Reason.Missing(
-                    "it is the " + drawn.card().name() + ", and what is printed is the " + name
-                            + "; name the card that was altered",
+                    Message.of("it is the " + drawn.card().name() + ", and what is printed is the " + name
+                            + "; name the card that was altered"),
                     Where.inFile(original.getFileName().toString())));
         }
         sizes(printed).forEach(one -> Pieces.named(original, () -> drawn.in(one)));
@@ -217,7 +218,8 @@ final class PrintCommand implements Callable<Integer> {
         List<String> named = Stream.of(size.split(",")).map(String::strip).toList();
         if (named.isEmpty() || named.size() != named.stream().distinct().count()) {
             throw new Refusal(new Reason.Unreadable(
-                    "--size must name one size, or several, each once, with commas between, not '" + size + "'",
+                    Message.of("--size must name one size, or several, each once, with commas between, not '" + size
+                            + "'"),
                     Where.UNKNOWN));
         }
         return named;

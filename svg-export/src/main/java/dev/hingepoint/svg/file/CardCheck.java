@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -147,6 +148,6 @@ final class CardCheck {
     }
 
     private Refusal refusal(String where, String what) {
-        return new Refusal(new Reason.Missing(where + ": " + what, Where.inFile(file)));
+        return new Refusal(new Reason.Missing(Message.of(where + ": " + what), Where.inFile(file)));
     }
 }

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -78,9 +79,9 @@ public final class DrawingReader {
         } catch (XMLStreamException wrong) {
             throw new Refusal(
                     new Reason.Unreadable(
-                            "the drawing is no well-formed XML, at line "
+                            Message.of("the drawing is no well-formed XML, at line "
                                     + wrong.getLocation().getLineNumber() + ", column "
-                                    + wrong.getLocation().getColumnNumber(),
+                                    + wrong.getLocation().getColumnNumber()),
                             Where.inFile(file)),
                     wrong);
         } catch (Refusal refusal) {
@@ -106,8 +107,8 @@ public final class DrawingReader {
         } catch (CharacterCodingException | IllegalArgumentException wrong) {
             throw new Refusal(
                     new Reason.Unreadable(
-                            "the drawing is not text in " + name + ", which it "
-                                    + (isMarked || !name.equals("UTF-8") ? "says it is" : "must be"),
+                            Message.of("the drawing is not text in " + name + ", which it "
+                                    + (isMarked || !name.equals("UTF-8") ? "says it is" : "must be")),
                             Where.inFile(file)),
                     wrong);
         }
@@ -174,7 +175,9 @@ public final class DrawingReader {
                     svg.attribute("preserveAspectRatio").orElse(null)));
         } catch (IllegalArgumentException wrong) {
             throw new Refusal(
-                    new Reason.Unreadable(wrong.getMessage(), Where.inFile(file).mark(svg.id())), wrong);
+                    new Reason.Unreadable(
+                            Message.of(wrong.getMessage()), Where.inFile(file).mark(svg.id())),
+                    wrong);
         }
     }
 
@@ -209,11 +212,13 @@ public final class DrawingReader {
                     .orElse(outer);
         } catch (IllegalArgumentException wrong) {
             throw new Refusal(
-                    new Reason.Unreadable(wrong.getMessage(), Where.inFile(file).mark(element.id())), wrong);
+                    new Reason.Unreadable(
+                            Message.of(wrong.getMessage()), Where.inFile(file).mark(element.id())),
+                    wrong);
         }
     }
 
     static Refusal unreadable(String file, String what) {
-        return new Refusal(new Reason.Unreadable(what, Where.inFile(file)));
+        return new Refusal(new Reason.Unreadable(Message.of(what), Where.inFile(file)));
     }
 }

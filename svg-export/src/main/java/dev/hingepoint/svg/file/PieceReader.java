@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -73,7 +74,7 @@ final class PieceReader {
                 marks.add(mark(element, toMillimetres));
             }
         } catch (IllegalArgumentException wrong) {
-            throw new Refusal(new Reason.Unreadable(wrong.getMessage(), at), wrong);
+            throw new Refusal(new Reason.Unreadable(Message.of(wrong.getMessage()), at), wrong);
         }
     }
 
@@ -206,6 +207,6 @@ final class PieceReader {
     }
 
     private static Refusal refuse(String what, Where where) {
-        return new Refusal(new Reason.Unreadable(what, where));
+        return new Refusal(new Reason.Unreadable(Message.of(what), where));
     }
 }

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -204,7 +205,7 @@ public final class WholeFiles {
     }
 
     private static Refusal refusal(Path file, String what, Throwable cause) {
-        return new Refusal(new Reason.Unreadable(what, Where.inFile(name(file))), cause);
+        return new Refusal(new Reason.Unreadable(Message.of(what), Where.inFile(name(file))), cause);
     }
 
     static String name(Path file) {

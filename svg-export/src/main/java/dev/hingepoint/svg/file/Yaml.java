@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -70,7 +71,7 @@ final class Yaml {
     }
 
     private static Refusal refusal(String file, String what, Throwable cause) {
-        return new Refusal(new Reason.Unreadable(what, Where.inFile(file)), cause);
+        return new Refusal(new Reason.Unreadable(Message.of(what), Where.inFile(file)), cause);
     }
 
     private static Map<String, Object> mapping(String file, String path, Object value) {

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -26,9 +27,10 @@ public record Calibration(double across, double down) {
     public Calibration {
         if (!isPlausible(across) || !isPlausible(down)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a 100 mm square that measures " + Reason.millimetres(across) + " x " + Reason.millimetres(down)
+                    Message.of("a 100 mm square that measures " + Reason.millimetres(across) + " x "
+                            + Reason.millimetres(down)
                             + " is more than 5 % off: the likely cause is \u201cfit to page\u201d, or the wrong paper, in the print dialog;"
-                            + " print at 100 % and measure again (from 95 to 105 mm is made good)",
+                            + " print at 100 % and measure again (from 95 to 105 mm is made good)"),
                     Where.UNKNOWN));
         }
     }
@@ -46,7 +48,8 @@ public record Calibration(double across, double down) {
         return Sides.parse(text)
                 .map(sides -> new Calibration(sides.width().mm(), sides.height().mm()))
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        "'" + text + "' is no measured square; write its width and its height, for example 98.5x99.0mm",
+                        Message.of("'" + text
+                                + "' is no measured square; write its width and its height, for example 98.5x99.0mm"),
                         Where.UNKNOWN)));
     }
 

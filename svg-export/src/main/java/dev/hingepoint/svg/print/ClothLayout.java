@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -65,8 +66,8 @@ public final class ClothLayout {
                 .findFirst()
                 .ifPresent(name -> {
                     throw new Refusal(new Reason.Missing(
-                            "no piece is cut from the cloth '" + name + "'; there is "
-                                    + String.join(", ", byCloth.keySet()),
+                            Message.of("no piece is cut from the cloth '" + name + "'; there is "
+                                    + String.join(", ", byCloth.keySet())),
                             Where.UNKNOWN));
                 });
         return byCloth.entrySet().stream()
@@ -83,10 +84,11 @@ public final class ClothLayout {
             double least = StripLayout.narrowest(List.of(shapes.get(i)), APART);
             if (least > width) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "it is " + Reason.millimetres(least - 2 * APART) + " wide as it is cut, too wide for "
-                                + named(cloth) + " of " + Centimetres.of(width) + "; a cloth of at least "
-                                + Centimetres.of(10 * Math.ceil(StripLayout.narrowest(shapes, APART) / 10))
-                                + " would work",
+                        Message.of(
+                                "it is " + Reason.millimetres(least - 2 * APART) + " wide as it is cut, too wide for "
+                                        + named(cloth) + " of " + Centimetres.of(width) + "; a cloth of at least "
+                                        + Centimetres.of(10 * Math.ceil(StripLayout.narrowest(shapes, APART) / 10))
+                                        + " would work"),
                         pieces.get(i).piece().where()));
             }
         }

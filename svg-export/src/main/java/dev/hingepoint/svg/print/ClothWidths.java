@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -42,8 +43,8 @@ public record ClothWidths(Map<String, Length> byCloth, Nap nap) {
         byCloth.forEach((cloth, width) -> {
             if (!(width.mm() > 0 && width.mm() <= WIDEST)) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        "the cloth '" + cloth + "' cannot be " + width + " wide; cloth is up to "
-                                + Reason.millimetres(WIDEST),
+                        Message.of("the cloth '" + cloth + "' cannot be " + width + " wide; cloth is up to "
+                                + Reason.millimetres(WIDEST)),
                         Where.UNKNOWN));
             }
         });

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -55,8 +56,9 @@ record Layout(List<Drawn> drawings, List<List<List<Point>>> rings, List<Motion> 
         double widest = SheetLayout.widest(pages, APART);
         if (StripLayout.narrowest(shapes, APART) > widest) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a piece is wider than " + Reason.millimetres(Math.floor(widest)) + ", as wide as pages of "
-                            + options.paper().name() + " can be laid; print it on larger paper",
+                    Message.of(
+                            "a piece is wider than " + Reason.millimetres(Math.floor(widest)) + ", as wide as pages of "
+                                    + options.paper().name() + " can be laid; print it on larger paper"),
                     Where.UNKNOWN));
         }
         return SheetLayout.laid(shapes, pages, APART);

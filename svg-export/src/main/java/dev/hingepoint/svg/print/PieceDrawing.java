@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -118,8 +119,8 @@ final class PieceDrawing {
         int most = Style.nest().size();
         if (sizes.size() > most) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    sizes.size() + " sizes in one another could not be told apart; print at most " + most
-                            + " at a time",
+                    Message.of(sizes.size() + " sizes in one another could not be told apart; print at most " + most
+                            + " at a time"),
                     Where.UNKNOWN));
         }
         Map<String, List<Sized>> byName = new LinkedHashMap<>();

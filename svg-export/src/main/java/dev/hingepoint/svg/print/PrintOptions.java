@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -71,31 +72,31 @@ public record PrintOptions(
     public PrintOptions {
         if (whoFor.length() > LONGEST_NAME || date.length() > LONGEST_NAME) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "whom it is for, and the date, stand on every piece: they have at most " + LONGEST_NAME
-                            + " characters each",
+                    Message.of("whom it is for, and the date, stand on every piece: they have at most " + LONGEST_NAME
+                            + " characters each"),
                     Where.UNKNOWN));
         }
         if (!(margin >= 0 && margin <= WIDEST_MARGIN)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a margin must be between 0 and " + Reason.millimetres(WIDEST_MARGIN), Where.UNKNOWN));
+                    Message.of("a margin must be between 0 and " + Reason.millimetres(WIDEST_MARGIN)), Where.UNKNOWN));
         }
         double width = usable(paper.width(), margin, calibration.perMillimetreAcross());
         double height = usable(paper.height(), margin, calibration.perMillimetreDown());
         if (FirstLeaf.spare(width, height) < 0) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "a margin of " + Reason.millimetres(margin) + " leaves " + paper.name()
+                    Message.of("a margin of " + Reason.millimetres(margin) + " leaves " + paper.name()
                             + " too small for the first page's squares; they need "
                             + Reason.millimetres(FirstLeaf.SHORT) + " x " + Reason.millimetres(FirstLeaf.LONG)
-                            + " within the margins",
+                            + " within the margins"),
                     Where.UNKNOWN));
         }
         double widest = Math.floor(Math.min(width, height) / WIDEST_OVERLAP);
         if (!(overlap > NARROWEST_OVERLAP && overlap <= widest)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    "the overlap of the pages must be more than " + Reason.millimetres(NARROWEST_OVERLAP)
+                    Message.of("the overlap of the pages must be more than " + Reason.millimetres(NARROWEST_OVERLAP)
                             + ", so that the crosses in it have room, and at most " + Reason.millimetres(widest)
                             + " on "
-                            + paper.name(),
+                            + paper.name()),
                     Where.UNKNOWN));
         }
     }

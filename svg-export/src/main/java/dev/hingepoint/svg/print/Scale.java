@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -36,8 +37,8 @@ public enum Scale {
                 .filter(scale -> scale.words.equals(text.replaceAll("\\s", "")))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        "there is no scale '" + text + "'; there are "
-                                + Stream.of(values()).map(Scale::words).collect(Collectors.joining(", ")),
+                        Message.of("there is no scale '" + text + "'; there are "
+                                + Stream.of(values()).map(Scale::words).collect(Collectors.joining(", "))),
                         Where.UNKNOWN)));
     }
 }

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.print;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.curve.Motion;
@@ -71,7 +72,7 @@ final class Unfolding {
             Mirror mirror = new Mirror(path.start(), piece.inwards(along));
             if (!mirror.holds(path)) {
                 throw new Refusal(new Reason.Unsound(
-                        "a fold that is not straight cannot be unfolded; print the piece as it is drawn",
+                        Message.of("a fold that is not straight cannot be unfolded; print the piece as it is drawn"),
                         piece.where().edge(fold.name())));
             }
             return mirror;
