@@ -17,6 +17,8 @@ public record Quantity(double value, Kind kind) {
         LENGTH,
         /** In mm, told with its sign. */
         CHANGE,
+        /** In mm, told in cm, as cloth is measured. */
+        CLOTH,
         /** In radians. */
         ANGLE,
         /** 0.5 is half. */
@@ -36,6 +38,11 @@ public record Quantity(double value, Kind kind) {
         return new Quantity(mm, Kind.CHANGE);
     }
 
+    /** A width of cloth, in mm. */
+    public static Quantity clothWidth(double mm) {
+        return new Quantity(mm, Kind.CLOTH);
+    }
+
     public static Quantity radians(double radians) {
         return new Quantity(radians, Kind.ANGLE);
     }
@@ -47,15 +54,17 @@ public record Quantity(double value, Kind kind) {
 
     Message message() {
         return switch (kind) {
-            case LENGTH -> length("quantity.length");
-            case CHANGE -> length(value > 0 ? "quantity.more" : "quantity.length");
+            case LENGTH -> length("quantity.length", 3);
+            case CHANGE -> length(value > 0 ? "quantity.more" : "quantity.length", 3);
+            case CLOTH -> length("quantity.cloth", 1);
             case ANGLE -> Message.of("quantity.angle", rounded(StrictMath.toDegrees(value), 2));
             case SHARE -> Message.of("quantity.share", rounded(100 * value, 1));
         };
     }
 
-    private Message length(String key) {
-        return Message.of(key, rounded(value, 2), rounded(value / 10, 3), rounded(value / 25.4, 3));
+    /** @param decimals at most, in cm and in inches */
+    private Message length(String key, int decimals) {
+        return Message.of(key, rounded(value, 2), rounded(value / 10, decimals), rounded(value / 25.4, decimals));
     }
 
     /** At most so many decimals, none that says nothing. */

@@ -100,6 +100,7 @@ class MessageTest {
         assertEquals("+5 mm", Quantity.change(5).toString());
         assertEquals("-5 mm", Quantity.change(-5).toString());
         assertEquals("0 mm", Quantity.change(0).toString());
+        assertEquals("91.4 cm", Quantity.clothWidth(914.4).toString());
         assertEquals("33.3 %", Quantity.share(1 / 3.0).toString());
         assertEquals(
                 "3,4 gir",

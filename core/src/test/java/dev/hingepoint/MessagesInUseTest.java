@@ -27,7 +27,7 @@ class MessagesInUseTest {
     private static final List<String> SOURCES = sources();
 
     private static List<String> sources() {
-        return Stream.of("core")
+        return Stream.of("core", "svg-export", "samples")
                 .map(module -> Path.of("..", module, "src", "main", "java"))
                 .flatMap(MessagesInUseTest::files)
                 .toList();

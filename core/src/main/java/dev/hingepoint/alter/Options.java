@@ -136,8 +136,7 @@ public final class Options {
     public Optional<String> choice(String name, String... choices) {
         Optional<String> chosen = text(name);
         if (chosen.isPresent() && !Arrays.asList(choices).contains(chosen.get())) {
-            throw refuse(
-                    "alter.options.no-such-choice", name, chosen.get(), Message.joined("list.or", List.of(choices)));
+            throw refuse("options.no-such-choice", name, chosen.get(), Message.joined("list.or", List.of(choices)));
         }
         return chosen;
     }

@@ -108,8 +108,7 @@ final class PlanCommand implements Callable<Integer> {
         Path pattern = card.toAbsolutePath().normalize();
         if (folder == null || !pattern.startsWith(folder)) {
             throw new Refusal(new Reason.Unreadable(
-                    Message.of("an order lies in its pattern's folder or above it; write it for example to "
-                            + (card.getParent() == null ? Path.of("order.yaml") : card.resolveSibling("order.yaml"))),
+                    Message.of("program.order-elsewhere", card.resolveSibling("order.yaml")),
                     Where.inFile(order.toString())));
         }
         return folder.relativize(pattern).toString().replace('\\', '/');

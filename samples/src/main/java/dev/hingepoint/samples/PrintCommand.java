@@ -188,8 +188,7 @@ final class PrintCommand implements Callable<Integer> {
         String name = printed.card().name();
         if (!drawn.card().name().equals(name)) {
             throw new Refusal(new Reason.Missing(
-                    Message.of("it is the " + drawn.card().name() + ", and what is printed is the " + name
-                            + "; name the card that was altered"),
+                    Message.of("program.another-pattern", drawn.card().name(), name),
                     Where.inFile(original.getFileName().toString())));
         }
         sizes(printed).forEach(one -> Pieces.named(original, () -> drawn.in(one)));
@@ -217,10 +216,7 @@ final class PrintCommand implements Callable<Integer> {
         }
         List<String> named = Stream.of(size.split(",")).map(String::strip).toList();
         if (named.isEmpty() || named.size() != named.stream().distinct().count()) {
-            throw new Refusal(new Reason.Unreadable(
-                    Message.of("--size must name one size, or several, each once, with commas between, not '" + size
-                            + "'"),
-                    Where.UNKNOWN));
+            throw new Refusal(new Reason.Unreadable(Message.of("program.sizes-unreadable", size), Where.UNKNOWN));
         }
         return named;
     }

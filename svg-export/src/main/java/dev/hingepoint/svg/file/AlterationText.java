@@ -11,14 +11,13 @@ final class AlterationText {
 
     static AlterationRequest read(Yaml item) {
         if (item.keys().size() != 1) {
-            throw item.refuse(
-                    "each alteration is written as its name and its amounts, for example '- sway back: {wedge: 12 mm}'");
+            throw item.refuse("file.alteration.how-written");
         }
         String name = item.keys().get(0);
-        Yaml options = item.map(name).orElseThrow(() -> item.refuse(name + " needs its amounts, in braces"));
+        Yaml options = item.map(name).orElseThrow(() -> item.refuse("file.alteration.needs-amounts", name));
         Map<String, Object> values = new LinkedHashMap<>();
         for (String key : options.keys()) {
-            Object value = options.raw(key).orElseThrow(() -> options.refuse(key + " has no value"));
+            Object value = options.raw(key).orElseThrow(() -> options.refuse("file.no-value", key));
             values.put(key, value instanceof List<?> list ? words(options, key, list) : scalar(options, key, value));
         }
         return new AlterationRequest(name, values);
@@ -34,7 +33,7 @@ final class AlterationText {
         if (value instanceof String || value instanceof Number || value instanceof Boolean) {
             return value;
         }
-        throw options.refuse(key + " must be one value");
+        throw options.refuse("file.one-value", key);
     }
 
     /** In the same form, on one line. */

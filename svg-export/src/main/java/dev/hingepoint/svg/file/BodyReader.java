@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Quantity;
 import dev.hingepoint.fit.Body;
 import dev.hingepoint.fit.Cloth;
 import dev.hingepoint.fit.Measure;
@@ -54,10 +55,10 @@ public final class BodyReader {
 
     private static Observed observed(Yaml seen, Unit unit) {
         seen.knowing("folds at back waist", "folds run", "back hem", "seen on");
-        Length folds = seen.length("folds at back waist", unit)
-                .orElseThrow(() -> seen.refuse("folds at back waist is missing; write for example 12 mm"));
+        Length folds =
+                seen.length("folds at back waist", unit).orElseThrow(() -> seen.refuse("file.body.folds-missing"));
         if (!(folds.mm() > 0 && folds.mm() <= 150)) {
-            throw seen.refuse("folds at back waist must be more than 0 and at most 150 mm, not " + folds);
+            throw seen.refuse("file.body.folds-range", Quantity.millimetres(folds.mm()));
         }
         return new Observed(
                 folds,
@@ -73,9 +74,11 @@ public final class BodyReader {
                 .map(text -> Stream.of(choices)
                         .filter(choice -> words.apply(choice).equals(text))
                         .findFirst()
-                        .orElseThrow(() -> yaml.refuse(key + " cannot be '" + text + "'; it can be "
-                                + String.join(
-                                        ", ", Stream.of(choices).map(words).toList()))));
+                        .orElseThrow(() -> yaml.refuse(
+                                "options.no-such-choice",
+                                key,
+                                text,
+                                Stream.of(choices).map(words).toList())));
     }
 
     private static Cloth cloth(Yaml cloth) {

@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.file;
 
 import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -48,10 +49,10 @@ final class CardCheck {
                 .filter(name -> !name.equals(Lays.DEFAULT) && !names.contains(name))
                 .findFirst()
                 .ifPresent(name -> {
-                    throw missing("lay", "piece", name, names);
+                    throw missing("lay", Message.of("file.card.no-such-piece", name), names);
                 });
         if (!card.baseSize().isEmpty() && !pattern.hasSize(card.baseSize())) {
-            throw missing("base size", "size", card.baseSize(), pattern.sizes());
+            throw missing("base size", Message.of("file.card.no-such-size", card.baseSize()), pattern.sizes());
         }
         if (pieces.isEmpty()) {
             return;
@@ -74,9 +75,7 @@ final class CardCheck {
         Stream.concat(seam.join().stream(), seam.to().stream()).forEach(edge -> {
             edges("seams", edge);
             if (!seen.add(edge)) {
-                throw refusal(
-                        "seams",
-                        edge + " is joined to itself; a seam joins two edges, and the two halves of a pair need none");
+                throw refusal("seams", Message.of("file.card.joined-to-itself", edge));
             }
         });
     }
@@ -85,7 +84,7 @@ final class CardCheck {
         if (name.contains("/")) {
             edges("allowances", EdgeRef.parse(name));
         } else if (pieces.stream().noneMatch(piece -> piece.hasEdge(name))) {
-            throw missing("allowances", "edge", name, edgeNames(pieces));
+            throw missing("allowances", noEdge(name), edgeNames(pieces));
         }
     }
 
@@ -97,8 +96,12 @@ final class CardCheck {
             if (!ends.contains(opening.from())) {
                 throw refusal(
                         "openings",
-                        opening.edge() + " does not begin at '" + opening.from() + "'; its ends are at "
-                                + String.join(" and ", ends));
+                        Message.of(
+                                "file.card.opening-begins-elsewhere",
+                                opening.edge(),
+                                opening.from(),
+                                ends.get(0),
+                                ends.get(1)));
             }
             double most = piece.sewnLength(edge);
             // an opening all along an edge stays as the card says where an alteration has shortened that edge
@@ -106,8 +109,12 @@ final class CardCheck {
                     && !(opening.length().mm() > 0 && opening.length().mm() <= most)) {
                 throw refusal(
                         "openings",
-                        opening.edge() + " cannot be open for " + opening.length() + ", since it is "
-                                + Reason.millimetres(most) + " long in size " + piece.size());
+                        Message.of(
+                                "file.card.opening-too-long",
+                                opening.edge(),
+                                Quantity.millimetres(opening.length().mm()),
+                                Quantity.millimetres(most),
+                                piece.size()));
             }
         }
     }
@@ -120,14 +127,13 @@ final class CardCheck {
         if (named.isEmpty()) {
             throw missing(
                     where,
-                    "piece",
-                    edge.piece(),
+                    Message.of("file.card.no-such-piece", edge.piece()),
                     pieces.stream().map(Piece::name).toList());
         }
         List<Piece> having =
                 named.stream().filter(piece -> piece.hasEdge(edge.edge())).toList();
         if (having.isEmpty()) {
-            throw missing(where + ": " + edge.piece(), "edge", edge.edge(), edgeNames(named));
+            throw missing(where + ": " + edge.piece(), noEdge(edge.edge()), edgeNames(named));
         }
         return having;
     }
@@ -139,15 +145,20 @@ final class CardCheck {
                 .toList();
     }
 
-    private Refusal missing(String where, String kind, String name, List<String> there) {
+    private static Message noEdge(String name) {
+        return Message.of("pattern.piece.no-such-edge", name);
+    }
+
+    private Refusal missing(String where, Message why, List<String> there) {
         List<String> each = there.stream().distinct().toList();
         return refusal(
                 where,
-                "there is no " + kind + " '" + name + "'; there " + (each.size() == 1 ? "is " : "are ")
-                        + String.join(", ", each));
+                each.size() == 1
+                        ? Message.of("file.card.there-is", why, each)
+                        : Message.of("file.card.there-are", why, each));
     }
 
-    private Refusal refusal(String where, String what) {
-        return new Refusal(new Reason.Missing(Message.of(where + ": " + what), Where.inFile(file)));
+    private Refusal refusal(String where, Message why) {
+        return new Refusal(new Reason.Missing(Message.of("file.under", where, why), Where.inFile(file)));
     }
 }

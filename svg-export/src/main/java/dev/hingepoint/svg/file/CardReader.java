@@ -47,7 +47,7 @@ public final class CardReader {
     public static ReadCard read(String file, String yaml) {
         Yaml root = Yaml.parse(file, yaml);
         root.text("form").filter(form -> !form.equals("1")).ifPresent(form -> {
-            throw root.refuse("the card is of form " + form + ", and only form 1 is known");
+            throw root.refuse("file.card.unknown-form", form);
         });
         Optional<Yaml> stretch = root.map("stretch");
         stretch.ifPresent(percent -> percent.knowing("across", "down"));
@@ -79,7 +79,8 @@ public final class CardReader {
         for (String size : chart.keys()) {
             if (!size.equals("unit")) {
                 bySize.put(
-                        size, lengths(chart.map(size).orElseThrow(() -> chart.refuse(size + " says nothing")), unit));
+                        size,
+                        lengths(chart.map(size).orElseThrow(() -> chart.refuse("file.says-nothing", size)), unit));
             }
         }
         return new BodyChart(unit, bySize);
@@ -88,7 +89,7 @@ public final class CardReader {
     static Map<String, Length> lengths(Yaml yaml, Unit unit) {
         Map<String, Length> lengths = new LinkedHashMap<>();
         for (String key : yaml.keys()) {
-            lengths.put(key, yaml.length(key, unit).orElseThrow(() -> yaml.refuse(key + " has no value")));
+            lengths.put(key, yaml.length(key, unit).orElseThrow(() -> yaml.refuse("file.no-value", key)));
         }
         return lengths;
     }
@@ -96,12 +97,12 @@ public final class CardReader {
     private static Map<String, Length> fronts(Yaml fronts) {
         Map<String, Length> byName = new LinkedHashMap<>();
         for (String name : fronts.keys()) {
-            Yaml front = fronts.map(name).orElseThrow(() -> fronts.refuse(name + " says nothing"));
+            Yaml front = fronts.map(name).orElseThrow(() -> fronts.refuse("file.says-nothing", name));
             front.knowing("cup difference");
             byName.put(
                     name,
                     front.length("cup difference", Unit.MILLIMETRE)
-                            .orElseThrow(() -> front.refuse("cup difference is missing")));
+                            .orElseThrow(() -> front.refuse("file.card.no-cup-difference")));
         }
         return byName;
     }
@@ -109,12 +110,8 @@ public final class CardReader {
     private static Lays lays(Yaml lay) {
         Map<String, Lays.Way> byPiece = new LinkedHashMap<>();
         for (String piece : lay.keys()) {
-            String way = lay.text(piece).orElseThrow(() -> lay.refuse(piece + " says nothing"));
-            byPiece.put(
-                    piece,
-                    Lays.Way.named(way)
-                            .orElseThrow(() ->
-                                    lay.refuse(piece + " must be one way, two ways or any way, not '" + way + "'")));
+            String way = lay.text(piece).orElseThrow(() -> lay.refuse("file.says-nothing", piece));
+            byPiece.put(piece, Lays.Way.named(way).orElseThrow(() -> lay.refuse("file.card.no-such-way", piece, way)));
         }
         return new Lays(byPiece);
     }

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Quantity;
 import dev.hingepoint.pattern.Allowances;
 import dev.hingepoint.pattern.Construction;
 import dev.hingepoint.pattern.EdgeRef;
@@ -40,10 +41,10 @@ final class ConstructionText {
     }
 
     private static List<EdgeRef> edges(Yaml seam, String key) {
-        Object value = seam.raw(key).orElseThrow(() -> seam.refuse("a seam needs join and to; " + key + " is missing"));
+        Object value = seam.raw(key).orElseThrow(() -> seam.refuse("file.seam.incomplete", key));
         List<?> names = value instanceof List<?> list ? list : List.of(value);
         if (names.isEmpty() || names.stream().anyMatch(Objects::isNull)) {
-            throw seam.refuse(key + " names no edge; write piece/edge, for example front/side seam");
+            throw seam.refuse("file.seam.no-edge", key);
         }
         List<EdgeRef> edges = new ArrayList<>();
         names.forEach(name -> edges.add(seam.inPlace(key, () -> EdgeRef.parse(String.valueOf(name)))));
@@ -59,7 +60,7 @@ final class ConstructionText {
         double to = seam.inPlace("ease", () -> Length.parse(ends[ends.length - 1], bare))
                 .mm();
         if (from > to) {
-            throw seam.refuse("ease runs from less to more, not " + text);
+            throw seam.refuse("file.seam.ease-runs-back", text);
         }
         return new double[] {from, to};
     }
@@ -68,7 +69,7 @@ final class ConstructionText {
         Map<String, Length> byName = CardReader.lengths(allowances, Unit.MILLIMETRE);
         byName.forEach((name, length) -> {
             if (length.mm() < 0 || length.mm() > 300) {
-                throw allowances.refuse(name + " must be between 0 and 300 mm, not " + length);
+                throw allowances.refuse("file.allowance-range", name, Quantity.millimetres(length.mm()));
             }
         });
         return byName;
@@ -81,14 +82,14 @@ final class ConstructionText {
             EdgeRef ref = openings.inPlace(edge, () -> EdgeRef.parse(edge));
             List<Yaml> each = openings.raw(edge).orElse("") instanceof List<?>
                     ? openings.maps(edge)
-                    : List.of(openings.map(edge).orElseThrow(() -> openings.refuse(edge + " says nothing")));
+                    : List.of(openings.map(edge).orElseThrow(() -> openings.refuse("file.says-nothing", edge)));
             for (Yaml opening : each) {
                 opening.knowing("from", "length");
                 list.add(new Opening(
                         ref,
                         opening.requiredText("from", "neckline"),
                         opening.length("length", Unit.MILLIMETRE)
-                                .orElseThrow(() -> opening.refuse("length is missing"))));
+                                .orElseThrow(() -> opening.refuse("file.opening.no-length"))));
             }
         }
         return list;
@@ -99,7 +100,7 @@ final class ConstructionText {
         for (String edge : finishes.keys()) {
             byEdge.put(
                     finishes.inPlace(edge, () -> EdgeRef.parse(edge)),
-                    finishes.text(edge).orElseThrow(() -> finishes.refuse(edge + " says nothing")));
+                    finishes.text(edge).orElseThrow(() -> finishes.refuse("file.says-nothing", edge)));
         }
         return byEdge;
     }

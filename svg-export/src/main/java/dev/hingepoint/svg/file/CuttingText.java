@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.pattern.Cutting;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,9 +20,7 @@ public final class CuttingText {
         for (String part : text.split(";")) {
             Matcher one = ONE.matcher(part.strip().replaceAll("\\s+", " "));
             if (!one.matches()) {
-                throw new IllegalArgumentException(
-                        "'" + part.strip()
-                                + "' does not say how often the piece is cut; write for example 1 on fold, 1 pair, or 2 lining");
+                throw new Illegible(Message.of("file.cutting.unreadable", part.strip()));
             }
             Cutting.How how = one.group(2) == null
                     ? Cutting.How.SINGLE

@@ -67,21 +67,21 @@ public final class DrawingReader {
      */
     public static Drawing read(String file, byte[] svg) {
         if (svg.length > MOST_BYTES) {
-            throw unreadable(file, "the drawing is larger than 64 MB");
+            throw unreadable(file, Message.of("file.drawing.too-large"));
         }
         String text = text(file, svg);
         if (text.contains("<!ENTITY")) {
-            throw unreadable(
-                    file, "the drawing declares entities, which a pattern does not need; remove its document type");
+            throw unreadable(file, Message.of("file.drawing.entities"));
         }
         try {
             return new DrawingReader(file).read(factory().createXMLStreamReader(new StringReader(text)));
         } catch (XMLStreamException wrong) {
             throw new Refusal(
                     new Reason.Unreadable(
-                            Message.of("the drawing is no well-formed XML, at line "
-                                    + wrong.getLocation().getLineNumber() + ", column "
-                                    + wrong.getLocation().getColumnNumber()),
+                            Message.of(
+                                    "file.drawing.no-xml",
+                                    wrong.getLocation().getLineNumber(),
+                                    wrong.getLocation().getColumnNumber()),
                             Where.inFile(file)),
                     wrong);
         } catch (Refusal refusal) {
@@ -107,8 +107,9 @@ public final class DrawingReader {
         } catch (CharacterCodingException | IllegalArgumentException wrong) {
             throw new Refusal(
                     new Reason.Unreadable(
-                            Message.of("the drawing is not text in " + name + ", which it "
-                                    + (isMarked || !name.equals("UTF-8") ? "says it is" : "must be")),
+                            isMarked || !name.equals("UTF-8")
+                                    ? Message.of("file.drawing.not-in-encoding", name)
+                                    : Message.of("file.drawing.not-in-utf-8"),
                             Where.inFile(file)),
                     wrong);
         }
@@ -130,7 +131,7 @@ public final class DrawingReader {
             if (event == XMLStreamConstants.START_ELEMENT) {
                 depth++;
                 if (depth > DEEPEST) {
-                    throw unreadable(file, "elements are nested more than " + DEEPEST + " deep");
+                    throw unreadable(file, Message.of("file.drawing.too-deep", DEEPEST));
                 }
                 if (depth == 1) {
                     root(new Element(xml));
@@ -162,10 +163,10 @@ public final class DrawingReader {
 
     private void root(Element svg) {
         if (!svg.name().equals("svg") || !SVG.equals(svg.namespace())) {
-            throw unreadable(file, "it is no SVG drawing: the root element must be svg, in the namespace " + SVG);
+            throw unreadable(file, Message.of("file.drawing.no-svg", SVG));
         }
         svg.attribute("data-form").filter(form -> !form.strip().equals("1")).ifPresent(form -> {
-            throw unreadable(file, "the drawing is of form " + form + ", and only form 1 is known");
+            throw unreadable(file, Message.of("file.drawing.unknown-form", form));
         });
         try {
             transforms.push(DrawingScale.of(
@@ -176,7 +177,7 @@ public final class DrawingReader {
         } catch (IllegalArgumentException wrong) {
             throw new Refusal(
                     new Reason.Unreadable(
-                            Message.of(wrong.getMessage()), Where.inFile(file).mark(svg.id())),
+                            Illegible.why(wrong), Where.inFile(file).mark(svg.id())),
                     wrong);
         }
     }
@@ -187,18 +188,16 @@ public final class DrawingReader {
         boolean isPart = element.has("data-edge") || element.has("data-mark");
         if (element.has("data-piece")) {
             if (piece != null) {
-                throw unreadable(file, "the piece " + element.id() + " is drawn inside another");
+                throw unreadable(file, Message.of("file.drawing.piece-in-piece", element.id()));
             }
             piece = new PieceReader(file, element);
             pieceDepth = depth;
         } else if (isPart && piece == null) {
-            throw unreadable(
-                    file,
-                    "the element " + element.id() + " is part of no piece; it must be inside a g with data-piece");
+            throw unreadable(file, Message.of("file.drawing.in-no-piece", element.id()));
         } else if (isPart) {
             piece.add(element, transform);
         } else if (element.name().equals("svg")) {
-            throw unreadable(file, "an svg inside the svg is not read; take " + element.id() + " out of it");
+            throw unreadable(file, Message.of("file.drawing.svg-in-svg", element.id()));
         } else if (!element.name().equals("g")) {
             ignored++;
         }
@@ -213,12 +212,12 @@ public final class DrawingReader {
         } catch (IllegalArgumentException wrong) {
             throw new Refusal(
                     new Reason.Unreadable(
-                            Message.of(wrong.getMessage()), Where.inFile(file).mark(element.id())),
+                            Illegible.why(wrong), Where.inFile(file).mark(element.id())),
                     wrong);
         }
     }
 
-    static Refusal unreadable(String file, String what) {
-        return new Refusal(new Reason.Unreadable(Message.of(what), Where.inFile(file)));
+    static Refusal unreadable(String file, Message why) {
+        return new Refusal(new Reason.Unreadable(why, Where.inFile(file)));
     }
 }

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.curve.Motion;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -27,9 +28,7 @@ final class DrawingScale {
         double across = millimetres("width", width);
         double down = millimetres("height", height);
         if (Double.isNaN(across) && Double.isNaN(down)) {
-            throw new IllegalArgumentException(
-                    "the scale cannot be known: give the drawing's width and height with a unit, "
-                            + "for example width=\"900mm\" height=\"1200mm\" viewBox=\"0 0 900 1200\"");
+            throw new Illegible(Message.of("file.drawing.no-scale"));
         }
         if (viewBox == null) {
             return scale(PX, PX);
@@ -38,8 +37,7 @@ final class DrawingScale {
         double boxWidth = box.length == 4 ? number(box[2]) : Double.NaN;
         double boxHeight = box.length == 4 ? number(box[3]) : Double.NaN;
         if (!(boxWidth > 0 && boxHeight > 0)) {
-            throw new IllegalArgumentException(
-                    "the viewBox '" + viewBox + "' must be four numbers with a width and a height");
+            throw new Illegible(Message.of("file.drawing.view-box", viewBox));
         }
         double x = across / boxWidth;
         double y = down / boxHeight;
@@ -87,8 +85,7 @@ final class DrawingScale {
         };
         double value = number(length.group(1)) * unit;
         if (!(value > 0 && value < MOST)) {
-            throw new IllegalArgumentException(
-                    "the drawing's " + name + " must be more than 0 and less than 1 km, not " + text.strip());
+            throw new Illegible(Message.of("file.drawing.side-range", name, text.strip()));
         }
         return value;
     }

@@ -37,7 +37,7 @@ public final class OrderReader {
                 root.maps("make").stream().map(AlterationText::read).toList();
         // an order that means to alter nothing says so
         if (!root.has("alterations") && make.isEmpty()) {
-            throw root.refuse("it orders no alterations; write alterations: [] to alter nothing");
+            throw root.refuse("file.order.no-alterations");
         }
         return new ReadOrder(card, order, make);
     }

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.curve.Cubic;
 import dev.hingepoint.curve.Line;
 import dev.hingepoint.curve.Path;
@@ -52,10 +53,10 @@ public final class PathData {
                 command = c;
                 at++;
                 if (last == ' ' && c != 'M' && c != 'm') {
-                    throw wrong("path data must begin with M");
+                    throw wrong(Message.of("file.path.no-start"));
                 }
             } else if (command == ' ' || command == 'Z' || command == 'z') {
-                throw wrong("'" + c + "' is no path command");
+                throw wrong(Message.of("file.path.no-command", c));
             } else if (command == 'M') {
                 command = 'L';
             } else if (command == 'm') {
@@ -201,7 +202,7 @@ public final class PathData {
         skipSpaceAndComma();
         char c = at < text.length() ? text.charAt(at++) : ' ';
         if (c != '0' && c != '1') {
-            throw wrong("an arc's flag must be 0 or 1");
+            throw wrong(Message.of("file.path.no-flag"));
         }
         return c == '1';
     }
@@ -218,7 +219,7 @@ public final class PathData {
             digits += digits();
         }
         if (digits == 0) {
-            throw wrong("a number is missing");
+            throw wrong(Message.of("file.path.no-number"));
         }
         int beforeExponent = at;
         if (at < text.length() && (text.charAt(at) == 'e' || text.charAt(at) == 'E')) {
@@ -232,7 +233,7 @@ public final class PathData {
         }
         double value = Double.parseDouble(text.substring(from, at));
         if (Math.abs(value) > 1e7) {
-            throw wrong("the number " + text.substring(from, at) + " is far too large");
+            throw wrong(Message.of("file.path.too-large", text.substring(from, at)));
         }
         return value;
     }
@@ -259,8 +260,8 @@ public final class PathData {
         }
     }
 
-    private IllegalArgumentException wrong(String what) {
-        return new IllegalArgumentException(what + ", at character " + (at + 1) + " of its path data");
+    private Illegible wrong(Message why) {
+        return new Illegible(Message.of("file.path.at-character", why, at + 1));
     }
 
     /** An open path as M, L and C commands; what rounding leaves no extent is left out, as it is when it is read. */

@@ -45,26 +45,24 @@ final class PieceReader {
         this.group = group;
         Where unknown = Where.inFile(file);
         this.name = group.words("data-piece")
-                .orElseThrow(() -> refuse("the piece " + group.id() + " has no name in data-piece", unknown));
-        this.size =
-                group.words("data-size").orElseThrow(() -> refuse("the piece has no data-size", unknown.piece(name)));
+                .orElseThrow(() -> refuse(Message.of("file.piece.no-name", group.id()), unknown));
+        this.size = group.words("data-size")
+                .orElseThrow(() -> refuse(Message.of("file.piece.no-size"), unknown.piece(name)));
         this.where = unknown.piece(name).size(size);
     }
 
     Piece piece() {
-        String cut = group.words("data-cut")
-                .orElseThrow(() -> refuse(
-                        "data-cut must say how often the piece is cut, for example 1 on fold, or 1 pair", where));
+        String cut = group.words("data-cut").orElseThrow(() -> refuse(Message.of("file.piece.no-cut"), where));
         try {
             return Piece.of(name, size, group.words("data-front"), CuttingText.parse(cut), edges, marks);
         } catch (IllegalArgumentException wrong) {
-            throw refuse(wrong.getMessage(), where);
+            throw refuse(Illegible.why(wrong), where);
         }
     }
 
     void add(Element element, Motion toMillimetres) {
         if (element.has("data-edge") && element.has("data-mark")) {
-            throw refuse("the element " + element.id() + " cannot be an edge and a mark", where);
+            throw refuse(Message.of("file.piece.edge-and-mark", element.id()), where);
         }
         Where at = where.mark(element.id());
         try {
@@ -74,32 +72,30 @@ final class PieceReader {
                 marks.add(mark(element, toMillimetres));
             }
         } catch (IllegalArgumentException wrong) {
-            throw new Refusal(new Reason.Unreadable(Message.of(wrong.getMessage()), at), wrong);
+            throw new Refusal(new Reason.Unreadable(Illegible.why(wrong), at), wrong);
         }
     }
 
     private Edge edge(Element element, Motion motion) {
-        String edge =
-                element.words("data-edge").orElseThrow(() -> new IllegalArgumentException("an edge needs a name"));
+        String edge = element.words("data-edge").orElseThrow(() -> new Illegible(Message.of("file.edge.no-name")));
         Edge.Kind kind = switch (element.words("data-kind").orElse("seam")) {
             case "seam" -> Edge.Kind.SEAM;
             case "fold" -> Edge.Kind.FOLD;
             case "hem" -> Edge.Kind.HEM;
             case "bound" -> Edge.Kind.BOUND;
             default ->
-                throw new IllegalArgumentException("data-kind must be seam, fold, hem or bound, not "
-                        + element.words("data-kind").get());
+                throw new Illegible(Message.of(
+                        "file.edge.no-such-kind", element.words("data-kind").get()));
         };
         PathData.Subpath subpath = subpath(element);
         if (subpath.isClosed()) {
-            throw new IllegalArgumentException("the edge " + edge + " must be an open path");
+            throw new Illegible(Message.of("file.edge.closed", edge));
         }
         Path path = moved(subpath.path(), motion);
         Box hull = path.hull();
         if (Math.max(hull.width(), hull.height()) > LARGEST) {
-            throw new IllegalArgumentException("the edge " + edge + " is "
-                    + Math.round(Math.max(hull.width(), hull.height()) / 1000)
-                    + " m long, and a piece is at most 20 m; is the drawing's scale right?");
+            throw new Illegible(
+                    Message.of("file.edge.too-long", edge, Math.round(Math.max(hull.width(), hull.height()) / 1000)));
         }
         return new Edge(edge, kind, path);
     }
@@ -107,12 +103,11 @@ final class PieceReader {
     private Mark mark(Element element, Motion motion) {
         String kind = element.words("data-mark").orElse("");
         if (!KINDS.contains(kind)) {
-            throw new IllegalArgumentException(
-                    "data-mark must be " + String.join(", ", KINDS) + ", not '" + kind + "'");
+            throw new Illegible(Message.of("file.mark.no-such-kind", KINDS, kind));
         }
         String mark = element.words("data-name").orElse("");
         if (mark.isEmpty() && !kind.equals("grain")) {
-            throw new IllegalArgumentException("the mark needs a data-name");
+            throw new Illegible(Message.of("file.mark.no-name"));
         }
         return switch (kind) {
             case "level" -> new Level(mark, open(element, motion));
@@ -128,13 +123,13 @@ final class PieceReader {
         Path path = moved(subpath.path(), motion);
         if (subpath.isClosed() || path.start().equals(path.end())) {
             if (path.segments().size() < 4) {
-                throw new IllegalArgumentException("a double-pointed dart needs a tip, a leg, a tip and a leg");
+                throw new Illegible(Message.of("file.mark.double-pointed-dart"));
             }
             return DoublePointedDart.of(name, path);
         }
         List<Segment> segments = path.segments();
         if (segments.size() < 2) {
-            throw new IllegalArgumentException("a dart needs a leg, a tip and a leg");
+            throw new Illegible(Message.of("file.mark.dart"));
         }
         // the tip is the joint farthest from the mouth
         Vector mouth = path.end().minus(path.start()).unit();
@@ -149,14 +144,14 @@ final class PieceReader {
     private static int count(Element element) {
         String count = element.words("data-count").orElse("1");
         if (!count.matches("[1-9]")) {
-            throw new IllegalArgumentException("data-count must be a number from 1 to 9, not " + count);
+            throw new Illegible(Message.of("file.mark.count", count));
         }
         return Integer.parseInt(count);
     }
 
     private static MarkedPoint point(String name, Element element, Motion motion) {
         if (!element.name().equals("circle")) {
-            throw new IllegalArgumentException("a point is drawn as a circle, not as " + element.name());
+            throw new Illegible(Message.of("file.mark.no-circle", element.name()));
         }
         Point at = new Point(number(element, "cx", 0), number(element, "cy", 0));
         return new MarkedPoint(name, motion.of(at), number(element, "r", POINT_RADIUS));
@@ -165,7 +160,7 @@ final class PieceReader {
     private static double number(Element element, String attribute, double otherwise) {
         String text = element.words(attribute).orElse(Double.toString(otherwise));
         if (!text.matches("[-+]?[0-9]*\\.?[0-9]+([eE][-+]?[0-9]+)?") || Math.abs(Double.parseDouble(text)) > 1e7) {
-            throw new IllegalArgumentException(attribute + " must be a number, not '" + text + "'");
+            throw new Illegible(Message.of("file.mark.no-number", attribute, text));
         }
         return Double.parseDouble(text);
     }
@@ -173,7 +168,7 @@ final class PieceReader {
     private static Path open(Element element, Motion motion) {
         PathData.Subpath subpath = subpath(element);
         if (subpath.isClosed()) {
-            throw new IllegalArgumentException("it must be an open line");
+            throw new Illegible(Message.of("file.mark.closed"));
         }
         return moved(subpath.path(), motion);
     }
@@ -183,17 +178,17 @@ final class PieceReader {
         if (path.segments().size() == 1 && path.segments().get(0) instanceof Line line) {
             return line;
         }
-        throw new IllegalArgumentException("it must be one straight line, M and L");
+        throw new Illegible(Message.of("file.mark.not-straight"));
     }
 
     private static PathData.Subpath subpath(Element element) {
         if (!element.name().equals("path")) {
-            throw new IllegalArgumentException("it is drawn as a path, not as " + element.name());
+            throw new Illegible(Message.of("file.drawing.no-path", element.name()));
         }
-        List<PathData.Subpath> subpaths =
-                PathData.parse(element.attribute("d").orElseThrow(() -> new IllegalArgumentException("it has no d")));
+        List<PathData.Subpath> subpaths = PathData.parse(
+                element.attribute("d").orElseThrow(() -> new Illegible(Message.of("file.drawing.no-data"))));
         if (subpaths.size() != 1) {
-            throw new IllegalArgumentException("it must be one line, and has " + subpaths.size());
+            throw new Illegible(Message.of("file.drawing.several-lines", subpaths.size()));
         }
         return subpaths.get(0);
     }
@@ -202,11 +197,11 @@ final class PieceReader {
         try {
             return motion.equals(Motion.STAY) ? path : path.moved(motion);
         } catch (IllegalArgumentException wrong) {
-            throw new IllegalArgumentException("its transform leaves nothing of it that could be drawn", wrong);
+            throw new Illegible(Message.of("file.drawing.vanishes"), wrong);
         }
     }
 
-    private static Refusal refuse(String what, Where where) {
-        return new Refusal(new Reason.Unreadable(Message.of(what), where));
+    private static Refusal refuse(Message why, Where where) {
+        return new Refusal(new Reason.Unreadable(why, where));
     }
 }

@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.file;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
@@ -23,7 +24,7 @@ final class Transforms {
             end = function.end();
         }
         if (!text.substring(end).isBlank()) {
-            throw new IllegalArgumentException("the transform '" + text + "' cannot be read");
+            throw new Illegible(Message.of("file.transform.unreadable", text));
         }
         return all;
     }
@@ -38,7 +39,7 @@ final class Transforms {
                 numbers[i] = Double.NaN;
             }
             if (!(Math.abs(numbers[i]) <= 1e7) || !words[i].matches("[-+0-9.eE]+")) {
-                throw new IllegalArgumentException("'" + words[i] + "' is no number in a transform");
+                throw new Illegible(Message.of("file.transform.no-number", words[i]));
             }
         }
         return numbers;
@@ -68,8 +69,7 @@ final class Transforms {
             case "skewY1":
                 return new Motion(1, 0, StrictMath.tan(StrictMath.toRadians(n[0])), 1, 0, 0);
             default:
-                throw new IllegalArgumentException(
-                        "there is no transform " + name + " with the numbers " + Arrays.toString(n));
+                throw new Illegible(Message.of("file.transform.unknown", name, Arrays.toString(n)));
         }
     }
 }

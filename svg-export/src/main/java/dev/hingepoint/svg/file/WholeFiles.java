@@ -33,13 +33,13 @@ public final class WholeFiles {
                 throw new NoSuchFileException(file.toString());
             }
             if (Files.size(file) > MOST_BYTES) {
-                throw refusal(file, "the file is larger than 64 MB", null);
+                throw refusal(file, Message.of("file.too-large"), null);
             }
             return Files.readAllBytes(file);
         } catch (NoSuchFileException wrong) {
-            throw refusal(file, "there is no such file", wrong);
+            throw refusal(file, Message.of("file.none"), wrong);
         } catch (IOException wrong) {
-            throw refusal(file, "the file cannot be read", wrong);
+            throw refusal(file, Message.of("file.cannot-be-read"), wrong);
         }
     }
 
@@ -51,7 +51,7 @@ public final class WholeFiles {
                     .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException wrong) {
-            throw refusal(file, "the file is not text in UTF-8", wrong);
+            throw refusal(file, Message.of("file.no-text"), wrong);
         }
     }
 
@@ -65,11 +65,11 @@ public final class WholeFiles {
                 isInside = wanted.toRealPath().startsWith(folder.toRealPath());
             }
             if (!isInside) {
-                throw from.refuse("'" + name + "' leads out of the folder; it must be a file beside this one");
+                throw from.refuse("file.leads-out", name);
             }
             return wanted;
         } catch (InvalidPathException | IOException wrong) {
-            throw from.refuse("'" + name + "' is no name of a file beside this one");
+            throw from.refuse("file.no-file-name", name);
         }
     }
 
@@ -99,8 +99,7 @@ public final class WholeFiles {
                 .filter(Files::isDirectory)
                 .findFirst()
                 .ifPresent(taken -> {
-                    throw refusal(
-                            taken, "a folder of that name stands where the file would; nothing was written", null);
+                    throw refusal(taken, Message.of("file.folder-in-the-way"), null);
                 });
         List<Path> made = new ArrayList<>();
         Path staged = null;
@@ -118,7 +117,7 @@ public final class WholeFiles {
             delete(staged);
             Collections.reverse(made);
             made.forEach(WholeFiles::deleteEmpty);
-            throw refusal(folder, "the folder cannot be written to", wrong);
+            throw refusal(folder, Message.of("file.cannot-be-written"), wrong);
         }
         delete(staged);
     }
@@ -184,7 +183,7 @@ public final class WholeFiles {
                 }
             }
         } catch (IOException wrong) {
-            throw refusal(folder, "an earlier print's pages cannot be deleted", wrong);
+            throw refusal(folder, Message.of("file.cannot-be-deleted"), wrong);
         }
     }
 
@@ -204,8 +203,8 @@ public final class WholeFiles {
         }
     }
 
-    private static Refusal refusal(Path file, String what, Throwable cause) {
-        return new Refusal(new Reason.Unreadable(Message.of(what), Where.inFile(name(file))), cause);
+    private static Refusal refusal(Path file, Message why, Throwable cause) {
+        return new Refusal(new Reason.Unreadable(why, Where.inFile(name(file))), cause);
     }
 
     static String name(Path file) {

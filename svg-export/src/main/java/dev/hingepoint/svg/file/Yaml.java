@@ -49,42 +49,44 @@ final class Yaml {
         try {
             root = new Load(settings).loadFromString(text);
         } catch (MarkedYamlEngineException wrong) {
-            String line = wrong.getProblemMark()
-                    .map(mark -> ", at line " + (mark.getLine() + 1))
-                    .orElse("");
-            throw refusal(file, "it cannot be read as YAML" + line + ": " + problem(wrong), wrong);
+            Message why = wrong.getProblemMark()
+                    .map(mark -> Message.of("file.yaml.unreadable-at", problem(wrong), mark.getLine() + 1))
+                    .orElseGet(() -> Message.of("file.yaml.unreadable", problem(wrong)));
+            throw refusal(file, why, wrong);
         } catch (YamlEngineException wrong) {
-            throw refusal(file, "it cannot be read as YAML: " + wrong.getMessage(), wrong);
+            throw refusal(file, Message.of("file.yaml.unreadable", String.valueOf(wrong.getMessage())), wrong);
         } catch (StackOverflowError wrong) {
-            throw refusal(file, "it cannot be read as YAML: its brackets are nested too deep", wrong);
+            throw refusal(file, Message.of("file.yaml.unreadable", Message.of("file.yaml.too-deep")), wrong);
         }
         return new Yaml(file, "", mapping(file, "", root));
     }
 
-    private static String problem(MarkedYamlEngineException wrong) {
+    private static Message problem(MarkedYamlEngineException wrong) {
         if (wrong instanceof DuplicateKeyException) {
-            return wrong.getProblem().replace("found duplicate key ", "") + " is given twice";
+            return Message.of("file.yaml.twice", wrong.getProblem().replace("found duplicate key ", ""));
         }
         return wrong instanceof ConstructorException
-                ? "a value carries a tag (!) that has no place here"
-                : "a bracket, a quotation mark, a colon or an indent is missing or out of place";
+                ? Message.of("file.yaml.tag")
+                : Message.of("file.yaml.out-of-place");
     }
 
-    private static Refusal refusal(String file, String what, Throwable cause) {
-        return new Refusal(new Reason.Unreadable(Message.of(what), Where.inFile(file)), cause);
+    private static Refusal refusal(String file, Message why, Throwable cause) {
+        return new Refusal(new Reason.Unreadable(why, Where.inFile(file)), cause);
     }
 
     private static Map<String, Object> mapping(String file, String path, Object value) {
         if (!(value instanceof Map<?, ?> map)) {
             throw refusal(
                     file,
-                    (path.isEmpty() ? "it" : path) + " must be a list of names and values, each on 'name: value'",
+                    path.isEmpty()
+                            ? Message.of("file.yaml.no-mapping")
+                            : Message.of("file.yaml.no-mapping-under", path),
                     null);
         }
         Map<String, Object> result = new LinkedHashMap<>();
         map.forEach((key, item) -> {
             if (result.put(String.valueOf(key), item) != null) {
-                throw refusal(file, path + key + " is given twice", null);
+                throw refusal(file, Message.of("file.yaml.twice", path + key), null);
             }
         });
         return result;
@@ -114,7 +116,7 @@ final class Yaml {
             return List.of();
         }
         if (!(value instanceof List<?> list)) {
-            throw refuse(key + " must be a list, each on its line with '- '");
+            throw refuse("file.no-list", key);
         }
         return new ArrayList<>(list);
     }
@@ -131,14 +133,14 @@ final class Yaml {
     Optional<String> text(String key) {
         return raw(key).map(value -> {
             if (value instanceof Map || value instanceof List) {
-                throw refuse(key + " must be one value");
+                throw refuse("file.one-value", key);
             }
             return value.toString();
         });
     }
 
     String requiredText(String key, String example) {
-        return text(key).orElseThrow(() -> refuse(key + " is missing; write for example " + key + ": " + example));
+        return text(key).orElseThrow(() -> refuse("file.missing", key, example));
     }
 
     Optional<Length> length(String key, Unit bareUnit) {
@@ -149,7 +151,7 @@ final class Yaml {
     double percent(String key) {
         String text = text(key).orElse("0 %").strip();
         if (!text.matches("[0-9]{1,3}(\\.[0-9]+)?\\s*%")) {
-            throw refuse(key + " must be in per cent, for example 25 %, not '" + text + "'");
+            throw refuse("file.not-per-cent", key, text);
         }
         return Double.parseDouble(text.substring(0, text.length() - 1).strip()) / 100;
     }
@@ -158,7 +160,7 @@ final class Yaml {
         return switch (text(key).orElse("false")) {
             case "true", "yes" -> true;
             case "false", "no" -> false;
-            default -> throw refuse(key + " must be true or false");
+            default -> throw refuse("file.true-or-false", key);
         };
     }
 
@@ -166,7 +168,7 @@ final class Yaml {
     void knowing(String... known) {
         for (String key : keys()) {
             if (!List.of(known).contains(key)) {
-                throw refuse("there is no '" + key + "' here; there can be " + String.join(", ", known));
+                throw refuse("file.no-such-key", key, List.of(known));
             }
         }
     }
@@ -176,7 +178,8 @@ final class Yaml {
         try {
             return reading.get();
         } catch (Refusal refusal) {
-            throw refusal(file, path + key + ": " + refusal.reason().sentence(), refusal);
+            throw refusal(
+                    file, Message.of("file.under", path + key, refusal.reason().line()), refusal);
         }
     }
 
@@ -185,11 +188,15 @@ final class Yaml {
         try {
             return reading.get();
         } catch (Refusal refusal) {
-            throw refusal(file, path + refusal.reason().sentence(), refusal);
+            throw refusal(file, at(refusal.reason().line()), refusal);
         }
     }
 
-    Refusal refuse(String what) {
-        return refusal(file, path + what, null);
+    Refusal refuse(String key, Object... arguments) {
+        return refusal(file, at(Message.of(key, arguments)), null);
+    }
+
+    private Message at(Message why) {
+        return path.isEmpty() ? why : Message.of("file.at-path", path, why);
     }
 }

@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.page;
 
 import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -73,10 +74,10 @@ public record Paper(String name, double width, double height, Kind kind) {
         return Sides.parse(wanted)
                 .map(sides -> sheet(side(name, sides.width()), side(name, sides.height())))
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        Message.of("there is no paper '" + name + "'; there are "
-                                + String.join(
-                                        ", ", KNOWN.stream().map(Paper::name).toList())
-                                + ", any width x height such as 320x450, and a roll, such as roll 914 mm"),
+                        Message.of(
+                                "page.paper.none",
+                                name,
+                                KNOWN.stream().map(Paper::name).toList()),
                         Where.UNKNOWN)));
     }
 
@@ -87,8 +88,12 @@ public record Paper(String name, double width, double height, Kind kind) {
     private static double side(String name, Length length) {
         if (!(length.mm() >= SMALLEST && length.mm() <= LONGEST)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    Message.of("the paper '" + name + "' has a side of " + length + "; one between "
-                            + Reason.millimetres(SMALLEST) + " and " + Reason.millimetres(LONGEST) + " would work"),
+                    Message.of(
+                            "page.paper.side-range",
+                            name,
+                            Quantity.millimetres(length.mm()),
+                            Quantity.millimetres(SMALLEST),
+                            Quantity.millimetres(LONGEST)),
                     Where.UNKNOWN));
         }
         return length.mm();

@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.print;
 
 import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -27,10 +28,8 @@ public record Calibration(double across, double down) {
     public Calibration {
         if (!isPlausible(across) || !isPlausible(down)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    Message.of("a 100 mm square that measures " + Reason.millimetres(across) + " x "
-                            + Reason.millimetres(down)
-                            + " is more than 5 % off: the likely cause is \u201cfit to page\u201d, or the wrong paper, in the print dialog;"
-                            + " print at 100 % and measure again (from 95 to 105 mm is made good)"),
+                    Message.of(
+                            "print.calibration.too-far-off", Quantity.millimetres(across), Quantity.millimetres(down)),
                     Where.UNKNOWN));
         }
     }
@@ -47,10 +46,8 @@ public record Calibration(double across, double down) {
     public static Calibration parse(String text) {
         return Sides.parse(text)
                 .map(sides -> new Calibration(sides.width().mm(), sides.height().mm()))
-                .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        Message.of("'" + text
-                                + "' is no measured square; write its width and its height, for example 98.5x99.0mm"),
-                        Where.UNKNOWN)));
+                .orElseThrow(() -> new Refusal(
+                        new Reason.Unreadable(Message.of("print.calibration.unreadable", text), Where.UNKNOWN)));
     }
 
     /** The mm on paper that the printer makes of one mm of the page. */

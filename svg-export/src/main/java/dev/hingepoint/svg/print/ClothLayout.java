@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.print;
 
 import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -66,9 +67,7 @@ public final class ClothLayout {
                 .findFirst()
                 .ifPresent(name -> {
                     throw new Refusal(new Reason.Missing(
-                            Message.of("no piece is cut from the cloth '" + name + "'; there is "
-                                    + String.join(", ", byCloth.keySet())),
-                            Where.UNKNOWN));
+                            Message.of("print.cloth.none-of-it", name, byCloth.keySet()), Where.UNKNOWN));
                 });
         return byCloth.entrySet().stream()
                 .map(entry ->
@@ -85,10 +84,11 @@ public final class ClothLayout {
             if (least > width) {
                 throw new Refusal(Reason.BeyondLimit.of(
                         Message.of(
-                                "it is " + Reason.millimetres(least - 2 * APART) + " wide as it is cut, too wide for "
-                                        + named(cloth) + " of " + Centimetres.of(width) + "; a cloth of at least "
-                                        + Centimetres.of(10 * Math.ceil(StripLayout.narrowest(shapes, APART) / 10))
-                                        + " would work"),
+                                "print.cloth.too-narrow",
+                                Quantity.millimetres(least - 2 * APART),
+                                cloth.equals(ClothWidths.MAIN) ? Message.of("print.cloth.main") : cloth,
+                                Quantity.clothWidth(width),
+                                Quantity.clothWidth(10 * Math.ceil(StripLayout.narrowest(shapes, APART) / 10))),
                         pieces.get(i).piece().where()));
             }
         }
@@ -97,10 +97,6 @@ public final class ClothLayout {
                 .mapToObj(i -> pieces.get(i).moved(laid.places().get(i)))
                 .toList();
         return new ClothLayout(draft, cloth, width, laid.height(), placed);
-    }
-
-    private static String named(String cloth) {
-        return cloth.equals(ClothWidths.MAIN) ? "the main cloth" : cloth;
     }
 
     /** The cloth's name, {@link ClothWidths#MAIN} where the pattern gives it none. */

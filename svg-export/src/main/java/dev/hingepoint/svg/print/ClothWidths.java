@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.print;
 
 import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -43,8 +44,11 @@ public record ClothWidths(Map<String, Length> byCloth, Nap nap) {
         byCloth.forEach((cloth, width) -> {
             if (!(width.mm() > 0 && width.mm() <= WIDEST)) {
                 throw new Refusal(Reason.BeyondLimit.of(
-                        Message.of("the cloth '" + cloth + "' cannot be " + width + " wide; cloth is up to "
-                                + Reason.millimetres(WIDEST)),
+                        Message.of(
+                                "print.cloth.width-range",
+                                cloth,
+                                Quantity.millimetres(width.mm()),
+                                Quantity.millimetres(WIDEST)),
                         Where.UNKNOWN));
             }
         });

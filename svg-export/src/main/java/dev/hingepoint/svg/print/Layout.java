@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.print;
 
 import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -57,8 +58,9 @@ record Layout(List<Drawn> drawings, List<List<List<Point>>> rings, List<Motion> 
         if (StripLayout.narrowest(shapes, APART) > widest) {
             throw new Refusal(Reason.BeyondLimit.of(
                     Message.of(
-                            "a piece is wider than " + Reason.millimetres(Math.floor(widest)) + ", as wide as pages of "
-                                    + options.paper().name() + " can be laid; print it on larger paper"),
+                            "print.piece-too-wide",
+                            Quantity.millimetres(Math.floor(widest)),
+                            options.paper().name()),
                     Where.UNKNOWN));
         }
         return SheetLayout.laid(shapes, pages, APART);

@@ -118,10 +118,8 @@ final class PieceDrawing {
     static List<PieceDrawing> of(List<Draft> sizes, PrintOptions options) {
         int most = Style.nest().size();
         if (sizes.size() > most) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    Message.of(sizes.size() + " sizes in one another could not be told apart; print at most " + most
-                            + " at a time"),
-                    Where.UNKNOWN));
+            throw new Refusal(
+                    Reason.BeyondLimit.of(Message.of("print.too-many-sizes", sizes.size(), most), Where.UNKNOWN));
         }
         Map<String, List<Sized>> byName = new LinkedHashMap<>();
         for (int i = 0; i < sizes.size(); i++) {

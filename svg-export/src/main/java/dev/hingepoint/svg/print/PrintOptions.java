@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.print;
 
 import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -71,32 +72,32 @@ public record PrintOptions(
     /** @throws Refusal for paper or margins that leave no room for the first page's squares, or an overlap that cannot hold the crosses */
     public PrintOptions {
         if (whoFor.length() > LONGEST_NAME || date.length() > LONGEST_NAME) {
-            throw new Refusal(Reason.BeyondLimit.of(
-                    Message.of("whom it is for, and the date, stand on every piece: they have at most " + LONGEST_NAME
-                            + " characters each"),
-                    Where.UNKNOWN));
+            throw new Refusal(Reason.BeyondLimit.of(Message.of("print.names-too-long", LONGEST_NAME), Where.UNKNOWN));
         }
         if (!(margin >= 0 && margin <= WIDEST_MARGIN)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    Message.of("a margin must be between 0 and " + Reason.millimetres(WIDEST_MARGIN)), Where.UNKNOWN));
+                    Message.of("print.margin-range", Quantity.millimetres(WIDEST_MARGIN)), Where.UNKNOWN));
         }
         double width = usable(paper.width(), margin, calibration.perMillimetreAcross());
         double height = usable(paper.height(), margin, calibration.perMillimetreDown());
         if (FirstLeaf.spare(width, height) < 0) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    Message.of("a margin of " + Reason.millimetres(margin) + " leaves " + paper.name()
-                            + " too small for the first page's squares; they need "
-                            + Reason.millimetres(FirstLeaf.SHORT) + " x " + Reason.millimetres(FirstLeaf.LONG)
-                            + " within the margins"),
+                    Message.of(
+                            "print.margin-too-wide",
+                            Quantity.millimetres(margin),
+                            paper.name(),
+                            Quantity.millimetres(FirstLeaf.SHORT),
+                            Quantity.millimetres(FirstLeaf.LONG)),
                     Where.UNKNOWN));
         }
         double widest = Math.floor(Math.min(width, height) / WIDEST_OVERLAP);
         if (!(overlap > NARROWEST_OVERLAP && overlap <= widest)) {
             throw new Refusal(Reason.BeyondLimit.of(
-                    Message.of("the overlap of the pages must be more than " + Reason.millimetres(NARROWEST_OVERLAP)
-                            + ", so that the crosses in it have room, and at most " + Reason.millimetres(widest)
-                            + " on "
-                            + paper.name()),
+                    Message.of(
+                            "print.overlap-range",
+                            Quantity.millimetres(NARROWEST_OVERLAP),
+                            Quantity.millimetres(widest),
+                            paper.name()),
                     Where.UNKNOWN));
         }
     }

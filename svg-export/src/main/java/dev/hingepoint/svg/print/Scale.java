@@ -4,7 +4,6 @@ import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How large the pieces are printed: to be cut, or small, for a class. */
@@ -37,8 +36,10 @@ public enum Scale {
                 .filter(scale -> scale.words.equals(text.replaceAll("\\s", "")))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
-                        Message.of("there is no scale '" + text + "'; there are "
-                                + Stream.of(values()).map(Scale::words).collect(Collectors.joining(", "))),
+                        Message.of(
+                                "print.no-such-scale",
+                                text,
+                                Stream.of(values()).map(Scale::words).toList()),
                         Where.UNKNOWN)));
     }
 }

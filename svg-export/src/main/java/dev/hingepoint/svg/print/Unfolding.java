@@ -72,8 +72,7 @@ final class Unfolding {
             Mirror mirror = new Mirror(path.start(), piece.inwards(along));
             if (!mirror.holds(path)) {
                 throw new Refusal(new Reason.Unsound(
-                        Message.of("a fold that is not straight cannot be unfolded; print the piece as it is drawn"),
-                        piece.where().edge(fold.name())));
+                        Message.of("print.unfold-straight-only"), piece.where().edge(fold.name())));
             }
             return mirror;
         }
