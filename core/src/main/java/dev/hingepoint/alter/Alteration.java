@@ -3,7 +3,10 @@ package dev.hingepoint.alter;
 import dev.hingepoint.pattern.Draft;
 import java.util.Map;
 
-/** One alteration of the catalogue. */
+/**
+ * One alteration: of the catalogue, or of your own, which an order may name where it is given to {@link
+ * Fitting#of(dev.hingepoint.pattern.Pattern, Order, java.util.List)}. It keeps nothing from one call to the next, so that it can be shared.
+ */
 public interface Alteration {
     /** The name it is ordered by, in the trade's words. */
     String name();

@@ -29,7 +29,7 @@ public record Altered(Draft draft, Map<String, Object> amounts, List<Step> steps
     }
 
     /** The draft with the piece on the worktable put back, and the steps that led there. */
-    static Altered of(Draft draft, Paper paper, Map<String, Object> amounts) {
+    public static Altered of(Draft draft, Paper paper, Map<String, Object> amounts) {
         return new Altered(draft.with(paper.piece()), amounts, paper.steps(), List.of(), List.of());
     }
 

@@ -9,6 +9,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.TopologyException;
 
 /** All alterations, by the name they are ordered by, in a fitter's usual order: lengths, shoulders, bust, waist and hip, back waist, sleeve, neckline and hem. */
@@ -45,14 +46,20 @@ public final class Catalogue {
 
     /** @throws Refusal where there is none of that name */
     public static Alteration named(String name) {
-        return ALL.stream()
+        return named(name, List.of());
+    }
+
+    /** The same among alterations of your own, and then the catalogue's. */
+    static Alteration named(String name, List<Alteration> own) {
+        List<Alteration> known = Stream.concat(own.stream(), ALL.stream()).toList();
+        return known.stream()
                 .filter(alteration -> alteration.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new Refusal(new Reason.Unreadable(
                         Message.of(
                                 "alter.catalogue.no-such-alteration",
                                 name,
-                                ALL.stream().map(Alteration::name).toList()),
+                                known.stream().map(Alteration::name).toList()),
                         Where.UNKNOWN)));
     }
 
@@ -70,7 +77,7 @@ public final class Catalogue {
         return checked(draft, named(request.name()), Options.of(request, body));
     }
 
-    /** The same for an alteration of your own. */
+    /** The same for an alteration that is at hand, of the catalogue or of your own. */
     public static Altered checked(Draft draft, Alteration alteration, Options options) {
         return altered(draft, alteration, options).lawful(draft);
     }

@@ -47,6 +47,14 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
      * @throws dev.hingepoint.Refusal where the order cannot be done, or a law would break
      */
     public static Fitting of(Pattern pattern, Order order) {
+        return of(pattern, order, List.of());
+    }
+
+    /**
+     * The same, where the order may name alterations of your own beside the catalogue's. They are held to their laws, told in the ledger and
+     * remembered on the card as any other.
+     */
+    public static Fitting of(Pattern pattern, Order order, List<Alteration> own) {
         Draft before = pattern.in(order.size(), order.front().filter(front -> !front.equals("standard")));
         requireNoOtherMadeUp(before);
         Draft draft = before;
@@ -54,7 +62,8 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
         List<Step> steps = new ArrayList<>();
         List<String> notes = new ArrayList<>(orderNote(order));
         for (AlterationRequest request : order.alterations()) {
-            Altered altered = Catalogue.alter(draft, request, order.body());
+            Alteration alteration = Catalogue.named(request.name(), own);
+            Altered altered = Catalogue.checked(draft, alteration, Options.of(request, order.body()));
             entries.add(altered.entry(request.name(), draft));
             steps.addAll(altered.steps());
             altered.notes().forEach(note -> notes.add(request.name() + ": " + note));
@@ -94,11 +103,13 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
                 });
     }
 
-    /** The catalogue stands in a fitter's usual order. */
+    /** The catalogue stands in a fitter's usual order; of alterations that are not in it nothing is known. */
     private static List<String> orderNote(Order order) {
         List<String> usual = Catalogue.all().stream().map(Alteration::name).toList();
-        List<String> ordered =
-                order.alterations().stream().map(AlterationRequest::name).toList();
+        List<String> ordered = order.alterations().stream()
+                .map(AlterationRequest::name)
+                .filter(usual::contains)
+                .toList();
         List<String> sorted =
                 ordered.stream().sorted(Comparator.comparingInt(usual::indexOf)).toList();
         return sorted.equals(ordered)

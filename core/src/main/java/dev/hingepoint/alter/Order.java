@@ -2,6 +2,7 @@ package dev.hingepoint.alter;
 
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,5 +23,22 @@ public record Order(
 
     public Order(String size, Optional<String> front, List<AlterationRequest> alterations) {
         this(size, front, alterations, Map.of());
+    }
+
+    /** Alterations of a size, with the front that is drawn without a name. */
+    public static Order of(String size, AlterationRequest... alterations) {
+        return new Order(size, Optional.empty(), List.of(alterations));
+    }
+
+    /** The same, and then one alteration more. */
+    public Order with(AlterationRequest next) {
+        List<AlterationRequest> all = new ArrayList<>(alterations);
+        all.add(next);
+        return new Order(size, front, all, body);
+    }
+
+    /** The same for a body of which measurements are known, by name. */
+    public Order forBody(Map<String, Length> lengths) {
+        return new Order(size, front, alterations, lengths);
     }
 }

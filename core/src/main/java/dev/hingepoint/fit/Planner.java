@@ -41,7 +41,16 @@ public final class Planner {
         this.chart = new SizeChart(pattern);
     }
 
-    /** @throws Refusal where no size can be chosen: no upper or full bust, or no chart */
+    /**
+     * Plans by the usual rules.
+     *
+     * @throws Refusal where no size can be chosen: no upper or full bust, or no chart
+     */
+    public static Plan plan(Pattern pattern, Body body) {
+        return plan(pattern, body, FitRules.USUAL);
+    }
+
+    /** The same by rules of your own. */
     public static Plan plan(Pattern pattern, Body body, FitRules rules) {
         return new Planner(pattern, body, rules).plan(pattern);
     }

@@ -14,4 +14,16 @@ public record AlterationRequest(String name, Map<String, Object> options) {
     public AlterationRequest {
         options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     }
+
+    /** An alteration with no options yet. */
+    public static AlterationRequest of(String name) {
+        return new AlterationRequest(name, Map.of());
+    }
+
+    /** The same with one option more, after those that there are: {@code of("hip blend").with("waist", "42").with("hip", "44")}. */
+    public AlterationRequest with(String option, Object value) {
+        Map<String, Object> more = new LinkedHashMap<>(options);
+        more.put(option, value);
+        return new AlterationRequest(name, more);
+    }
 }

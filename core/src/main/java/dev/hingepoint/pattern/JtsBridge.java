@@ -32,11 +32,11 @@ public final class JtsBridge {
         return FACTORY.createPolygon(coordinates(ring));
     }
 
-    /** An edge, in the direction in which it was drawn. */
     static boolean holds(Piece piece, Point point) {
         return polygon(piece).contains(FACTORY.createPoint(new Coordinate(point.x(), point.y())));
     }
 
+    /** An edge, in the direction in which it was drawn. */
     public static LineString lineString(Edge edge) {
         return lineString(edge.path());
     }

@@ -83,7 +83,7 @@ class PlannerTest {
     }
 
     private static Plan plan(Pattern pattern, Body body) {
-        return Planner.plan(pattern, body, FitRules.USUAL);
+        return Planner.plan(pattern, body);
     }
 
     @Property(seed = "301", tries = 60)

@@ -55,7 +55,7 @@ final class AlterCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OrderReader.ReadOrder read = OrderReader.read(order);
-        PatternFiles.LoadedPattern loaded = PatternFiles.read(read.card());
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(read.card());
         Fitting fitting = fitting(loaded, read);
         Map<String, String> files =
                 new LinkedHashMap<>(PatternFiles.contents(fitting.after().pattern(), "altered"));

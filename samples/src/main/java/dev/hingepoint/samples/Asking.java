@@ -49,7 +49,7 @@ final class Asking {
                     .append("}\n");
         }
         out.println();
-        return BodyReader.read("your answers", asking.yaml.toString());
+        return BodyReader.readWithNotes("your answers", asking.yaml.toString());
     }
 
     private static String percent(String number) {

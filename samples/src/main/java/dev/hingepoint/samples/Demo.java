@@ -46,7 +46,7 @@ public final class Demo {
             throw new IllegalStateException("the demo ended with exit code " + code);
         }
         OrderReader.ReadOrder read = OrderReader.read(order);
-        Fitting fitting = Fitting.of(PatternFiles.read(read.card()).pattern(), read.order());
+        Fitting fitting = Fitting.of(PatternFiles.read(read.card()), read.order());
         WholeFiles.writeAll(demo, Map.of("before-after.svg", BeforeAfter.svg(fitting.before(), fitting.after())));
         out.println();
         out.println(

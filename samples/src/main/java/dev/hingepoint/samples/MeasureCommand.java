@@ -101,9 +101,8 @@ final class MeasureCommand implements Callable<Integer> {
     }
 
     private int measured(PrintWriter out) {
-        PatternFiles.LoadedPattern loaded = PatternFiles.read(card);
-        Optional<Body> body =
-                Optional.ofNullable(bodyFile).map(file -> BodyReader.read(file).body());
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(card);
+        Optional<Body> body = Optional.ofNullable(bodyFile).map(file -> BodyReader.read(file));
         Map<String, Draft> drafts = new LinkedHashMap<>();
         for (String one : size == null ? loaded.pattern().sizes() : List.of(size)) {
             drafts.put(one, Pieces.of(loaded, card, one, Optional.ofNullable(front)));

@@ -73,11 +73,11 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        PatternFiles.LoadedPattern loaded = PatternFiles.read(card);
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(card);
         String cardFromOrder = order == null ? "" : fromOrder();
         BodyReader.ReadBody read = bodyFile == null
                 ? Asking.forBody(out, loaded.pattern().card().stretchAcross() > 0)
-                : BodyReader.read(bodyFile);
+                : BodyReader.readWithNotes(bodyFile);
         FitRules rules = exact ? FitRules.USUAL.exactly() : FitRules.USUAL;
         Plan plan = Pieces.named(card, () -> Planner.plan(loaded.pattern(), read.body(), rules));
         if (order != null) {

@@ -148,7 +148,7 @@ final class PrintCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintOptions options = options();
-        PatternFiles.LoadedPattern loaded = PatternFiles.read(card);
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(card);
         Optional<Pattern> drawn = Optional.ofNullable(original).map(file -> original(loaded.pattern()));
         List<Draft> drafts = sizes(loaded.pattern()).stream()
                 .map(one -> Pieces.of(loaded, card, one, Optional.ofNullable(front)))
@@ -179,12 +179,12 @@ final class PrintCommand implements Callable<Integer> {
         if (original != null) {
             options = options.with(PrintOptions.Original.SHOWN);
         }
-        return body == null ? options : options.forBody(BodyReader.read(body).body());
+        return body == null ? options : options.forBody(BodyReader.read(body));
     }
 
     /** The pattern as it was drawn, under the same name and in the sizes that are printed. */
     private Pattern original(Pattern printed) {
-        Pattern drawn = PatternFiles.read(original).pattern();
+        Pattern drawn = PatternFiles.read(original);
         String name = printed.card().name();
         if (!drawn.card().name().equals(name)) {
             throw new Refusal(new Reason.Missing(

@@ -39,7 +39,7 @@ final class WalkCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        PatternFiles.LoadedPattern loaded = PatternFiles.read(card);
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(card);
         Draft draft = Pieces.of(loaded, card, size, Optional.ofNullable(front));
         List<Walked> walked = Pieces.named(card, () -> SeamWalk.all(draft));
         loaded.notes().forEach(note -> out.println("note: " + note));

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.fit.Body;
-import dev.hingepoint.fit.FitRules;
 import dev.hingepoint.fit.Plan;
 import dev.hingepoint.fit.PlanLine;
 import dev.hingepoint.fit.Planner;
@@ -109,9 +108,9 @@ class BackWaistTest {
     void aShoulderFarFromTheChartIsAltered(double shoulder, String alteration, @TempDir Path folder)
             throws IOException {
         Pattern dress = withColumn("shoulder: 12", folder);
-        Body body = BodyReader.read("body", ON_SIZE_40 + "shoulder: " + shoulder + "\n")
+        Body body = BodyReader.readWithNotes("body", ON_SIZE_40 + "shoulder: " + shoulder + "\n")
                 .body();
-        Plan plan = Planner.plan(dress, body, FitRules.USUAL);
+        Plan plan = Planner.plan(dress, body);
         List<String> ordered =
                 plan.alterations().stream().map(AlterationRequest::name).toList();
         assertEquals(alteration.equals("-") ? List.of() : List.of(alteration), ordered);
@@ -119,9 +118,7 @@ class BackWaistTest {
         double was = dress.in("40").piece("front").sewnLength("shoulder");
         double is = fitting.after().piece("front").sewnLength("shoulder");
         assertEquals(alteration.equals("-") ? was : was + 10 * (shoulder - 12), is, 0.6);
-        assertEquals(
-                List.of(),
-                Planner.plan(fitting.after().pattern(), body, FitRules.USUAL).alterations());
+        assertEquals(List.of(), Planner.plan(fitting.after().pattern(), body).alterations());
     }
 
     /** On a chart with a column for it, in cm: the bust point is moved before the bust is spread, and the spread starts from there. */
@@ -137,9 +134,9 @@ class BackWaistTest {
             throws IOException {
         Pattern dress = withColumn(measure + ": " + charted, folder);
         String fuller = ON_SIZE_40.replace("full bust: 92.1", "full bust: 96.1");
-        Body body = BodyReader.read("body", fuller + measure + ": " + measured + "\n")
+        Body body = BodyReader.readWithNotes("body", fuller + measure + ": " + measured + "\n")
                 .body();
-        Plan plan = Planner.plan(dress, body, FitRules.USUAL);
+        Plan plan = Planner.plan(dress, body);
         assertEquals(
                 way.equals("-") ? List.of("full bust", "hip blend") : List.of("move apex", "full bust", "hip blend"),
                 plan.alterations().stream().map(AlterationRequest::name).toList());
@@ -147,9 +144,7 @@ class BackWaistTest {
             assertEquals(by, plan.alterations().get(0).options().get(way));
         }
         Fitting fitting = Fitting.of(dress, plan.order());
-        assertEquals(
-                List.of(),
-                Planner.plan(fitting.after().pattern(), body, FitRules.USUAL).alterations());
+        assertEquals(List.of(), Planner.plan(fitting.after().pattern(), body).alterations());
     }
 
     private static Pattern withColumn(String column, Path folder) throws IOException {
@@ -158,7 +153,7 @@ class BackWaistTest {
             String text = file.getValue().replace("{upper bust", "{" + column + ", upper bust");
             Files.writeString(folder.resolve(file.getKey()), text);
         }
-        return PatternFiles.read(folder.resolve("dress.yaml")).pattern();
+        return PatternFiles.read(folder.resolve("dress.yaml"));
     }
 
     private static String given(String name, String value) {
@@ -166,7 +161,7 @@ class BackWaistTest {
     }
 
     private static Plan plan(String body) {
-        return Planner.plan(DRESS, BodyReader.read("body", body).body(), FitRules.USUAL);
+        return Planner.plan(DRESS, BodyReader.readWithNotes("body", body).body());
     }
 
     private static void assertWedge(String wedge, Plan plan) {

@@ -47,8 +47,9 @@ class FitCasesTest {
         Map<?, ?> written = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(Files.readString(file));
         Map<?, ?> fitter = (Map<?, ?>) written.get("fitter");
         Pattern pattern = pattern((String) written.get("pattern"));
-        Body body = BodyReader.read("body", (String) written.get("body")).body();
-        Plan plan = Planner.plan(pattern, body, FitRules.USUAL);
+        Body body =
+                BodyReader.readWithNotes("body", (String) written.get("body")).body();
+        Plan plan = Planner.plan(pattern, body);
         String order = OrderWriter.write(plan, "larkfield.yaml", Unit.CENTIMETRE);
         assertEquals(fitter.get("size"), plan.size());
         assertEquals(Optional.ofNullable(fitter.get("front")), plan.front().map(front -> (Object) front));

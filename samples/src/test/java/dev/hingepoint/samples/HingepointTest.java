@@ -58,8 +58,8 @@ class HingepointTest {
                 run("alter", PATTERNS.resolve("concert-order.yaml").toString(), "--out", folder.toString()),
                 err.toString());
         assertTrue(out.toString().contains("toile"));
-        Pattern before = PatternFiles.read(PATTERNS.resolve("larkfield.yaml")).pattern();
-        Pattern after = PatternFiles.read(folder.resolve("altered.yaml")).pattern();
+        Pattern before = PatternFiles.read(PATTERNS.resolve("larkfield.yaml"));
+        Pattern after = PatternFiles.read(folder.resolve("altered.yaml"));
         for (Piece piece : before.nest()) {
             Piece now = after.nest().stream()
                     .filter(piece::isSamePieceAs)
@@ -181,8 +181,7 @@ class HingepointTest {
         assertEquals(
                 0, run("alter", order.toString(), "--out", folder.resolve("one").toString()), err.toString());
         Path card = folder.resolve("one/altered.yaml");
-        Map<String, String> again =
-                PatternFiles.contents(PatternFiles.read(card).pattern(), "altered");
+        Map<String, String> again = PatternFiles.contents(PatternFiles.read(card), "altered");
         again.forEach((name, contents) -> {
             List<String> written = read(folder.resolve("one").resolve(name));
             List<String> rewritten = contents.lines().toList();
@@ -214,11 +213,10 @@ class HingepointTest {
                 0,
                 run("alter", order.toString(), "--out", folder.resolve("turned").toString()),
                 err.toString());
-        Draft upright = PatternFiles.read(folder.resolve("upright/altered.yaml"))
-                .pattern()
-                .in("40");
+        Draft upright =
+                PatternFiles.read(folder.resolve("upright/altered.yaml")).in("40");
         Path card = folder.resolve("turned/altered.yaml");
-        Draft turned = PatternFiles.read(card).pattern().in("40");
+        Draft turned = PatternFiles.read(card).in("40");
         for (Piece piece : upright.pieces()) {
             Piece other = turned.piece(piece.name());
             piece.edges()
@@ -251,7 +249,6 @@ class HingepointTest {
                 run("alter", again.toString(), "--out", folder.resolve("twice").toString()),
                 err.toString());
         var altered = PatternFiles.read(folder.resolve("twice/altered.yaml"))
-                .pattern()
                 .card()
                 .altered()
                 .orElseThrow();
@@ -477,7 +474,7 @@ class HingepointTest {
         Map<?, ?> json = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(out.toString());
         Map<?, ?> size = (Map<?, ?>) ((Map<?, ?>) json.get("sizes")).get("40");
         double bust = ((Number) ((Map<?, ?>) size.get("finished")).get("bust girth")).doubleValue();
-        assertEquals(PatternFiles.read(Path.of(card)).pattern().in("40").girth("bust"), bust, 1e-3);
+        assertEquals(PatternFiles.read(Path.of(card)).in("40").girth("bust"), bust, 1e-3);
         assertTrue(Files.readString(chart).contains("TOO TIGHT"));
         assertTrue(Files.readString(sheet).contains("upper bust"));
         assertEquals(0, run("measure", PATTERNS.resolve("back-block.yaml").toString()), "a back alone has no way in");

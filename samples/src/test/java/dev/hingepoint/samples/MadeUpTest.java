@@ -36,7 +36,7 @@ class MadeUpTest {
 
     private static Fitting fitting() {
         OrderReader.ReadOrder read = OrderReader.read(Path.of("patterns/sleeveless-order.yaml"));
-        return MadeUp.of(PatternFiles.read(read.card()).pattern(), read.order(), read.make());
+        return MadeUp.of(PatternFiles.read(read.card()), read.order(), read.make());
     }
 
     /** A picture that was looked at and found good; one that should change is looked at, and written anew with -Dgolden=write. */
@@ -92,7 +92,7 @@ class MadeUpTest {
     @Test
     void everyTwoChoicesHoldUpOrAreRefused() {
         OrderReader.ReadOrder read = OrderReader.read(Path.of("patterns/sleeveless-order.yaml"));
-        Pattern dress = PatternFiles.read(read.card()).pattern();
+        Pattern dress = PatternFiles.read(read.card());
         Pattern alone = new Pattern(
                 dress.card(),
                 dress.nest().stream()
@@ -115,11 +115,10 @@ class MadeUpTest {
                     assertEquals(List.of(), seam.complaints(), one + ", " + other + ": " + seam.seam());
                 }
                 if (made % 12 == 0) {
-                    Printing.print(fitting.after(), PrintOptions.of(Paper.named("a4")));
+                    Printing.print(fitting.after(), PrintOptions.of(Paper.A4));
                 }
                 PatternFiles.write(fitting.after().pattern(), folder, "made");
-                Draft again =
-                        PatternFiles.read(folder.resolve("made.yaml")).pattern().in("40");
+                Draft again = PatternFiles.read(folder.resolve("made.yaml")).in("40");
                 assertEquals(
                         fitting.after().construction().labels(),
                         again.construction().labels());

@@ -22,7 +22,8 @@ class ReadmeTest {
     @Test
     void itsExampleIsTheOneThatCompiles() throws IOException {
         String readme = Files.readString(TOP.resolve("README.md"));
-        String example = unbroken(Files.readString(Path.of("src/main/java/dev/hingepoint/samples/Embedding.java")));
+        String example =
+                unbroken(Files.readString(Path.of("src/main/java/dev/hingepoint/samples/example/FiveLines.java")));
         String fence = "```java\n";
         String after = readme.substring(readme.indexOf(fence) + fence.length());
         String snippet = unbroken(after.substring(0, after.indexOf("```")));
@@ -37,7 +38,7 @@ class ReadmeTest {
     @Test
     void itsPictureIsTheDemos() throws IOException {
         OrderReader.ReadOrder order = OrderReader.read(Path.of("patterns/concert-order.yaml"));
-        Fitting fitting = Fitting.of(PatternFiles.read(order.card()).pattern(), order.order());
+        Fitting fitting = Fitting.of(PatternFiles.read(order.card()), order.order());
         assertEquals(
                 BeforeAfter.svg(fitting.before(), fitting.after()),
                 Files.readString(Path.of("pictures/before-after.svg")));

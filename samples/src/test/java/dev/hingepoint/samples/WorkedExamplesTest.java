@@ -48,7 +48,7 @@ class WorkedExamplesTest {
         "42.125, 34.5, 48"
     })
     void standardBodiesTakeTheirSize(double bust, double curvyWaist, String size) {
-        Plan plan = Planner.plan(DRESS, inches(bust - 50 / 25.4, bust, curvyWaist + 1.5), FitRules.USUAL);
+        Plan plan = Planner.plan(DRESS, inches(bust - 50 / 25.4, bust, curvyWaist + 1.5));
         assertEquals(size, plan.size());
         assertEquals(List.of(), plan.alterations());
     }
@@ -60,7 +60,7 @@ class WorkedExamplesTest {
     @Test
     void aFullBustIsSizedByTheUpperBust() {
         double upper = 36.25 - 50 / 25.4;
-        Plan plan = Planner.plan(DRESS, inches(upper, 38.75, 29.5), FitRules.USUAL);
+        Plan plan = Planner.plan(DRESS, inches(upper, 38.75, 29.5));
         assertEquals("40", plan.size(), "by the full bust it would be 44");
         assertEquals("full bust", plan.alterations().get(0).name());
         double spread = Length.parse(

@@ -34,7 +34,7 @@ public class AllowanceBenchmark {
     @Setup
     public void read() {
         Path patterns = Path.of(System.getProperty(Benchmarks.MODULE), "patterns");
-        Pattern pattern = PatternFiles.read(patterns.resolve("larkfield.yaml")).pattern();
+        Pattern pattern = PatternFiles.read(patterns.resolve("larkfield.yaml"));
         piece = pattern.in("40").piece(name);
         plan = AllowancePlan.of(pattern.card().allowances(), piece);
     }

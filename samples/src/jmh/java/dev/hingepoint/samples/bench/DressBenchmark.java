@@ -37,15 +37,15 @@ public class DressBenchmark {
     public void read() {
         Path patterns = Path.of(System.getProperty(Benchmarks.MODULE), "patterns");
         card = patterns.resolve("larkfield.yaml");
-        pattern = PatternFiles.read(card).pattern();
+        pattern = PatternFiles.read(card);
         order = OrderReader.read(patterns.resolve("concert-order.yaml")).order();
         altered = Fitting.of(pattern, order).after();
-        printed = Printing.print(altered, PrintOptions.of(Paper.named("a4")));
+        printed = Printing.print(altered, PrintOptions.of(Paper.A4));
     }
 
     @Benchmark
     public Pattern reading() {
-        return PatternFiles.read(card).pattern();
+        return PatternFiles.read(card);
     }
 
     @Benchmark
@@ -55,7 +55,7 @@ public class DressBenchmark {
 
     @Benchmark
     public Printed printing() {
-        return Printing.print(altered, PrintOptions.of(Paper.named("a4")));
+        return Printing.print(altered, PrintOptions.of(Paper.A4));
     }
 
     @Benchmark

@@ -37,13 +37,13 @@ public class PrintBenchmark {
     @Setup
     public void read() {
         Path patterns = Path.of(System.getProperty(Benchmarks.MODULE), "patterns");
-        Pattern dress = PatternFiles.read(patterns.resolve("larkfield.yaml")).pattern();
+        Pattern dress = PatternFiles.read(patterns.resolve("larkfield.yaml"));
         drafts = LargePattern.of(dress, pieces, sizes);
     }
 
     @Benchmark
     public int printing() {
-        Printed printed = Printing.print(drafts, PrintOptions.of(Paper.named("a4")));
+        Printed printed = Printing.print(drafts, PrintOptions.of(Paper.A4));
         int bytes = Printing.contents(printed).size() + Printing.pdf(printed).length;
         System.out.print(" [" + printed.pages().size() + " pages, PDF of " + bytes / 1000 + " kB] ");
         return bytes;

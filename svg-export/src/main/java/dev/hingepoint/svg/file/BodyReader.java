@@ -27,15 +27,28 @@ public final class BodyReader {
      * @param unit that it is written in
      * @param unused the names of measurements that no plan uses
      */
-    public record ReadBody(Body body, Unit unit, List<String> unused) {}
-
-    /** @throws dev.hingepoint.Refusal saying where and why, with a guess at the cause where lengths are no body's */
-    public static ReadBody read(Path file) {
-        return read(WholeFiles.name(file), WholeFiles.text(file));
+    public record ReadBody(Body body, Unit unit, List<String> unused) {
+        public ReadBody {
+            unused = List.copyOf(unused);
+        }
     }
 
-    /** @param file the name to give in a refusal */
-    public static ReadBody read(String file, String yaml) {
+    /** @throws dev.hingepoint.Refusal saying where and why, with a guess at the cause where lengths are no body's */
+    public static Body read(Path file) {
+        return readWithNotes(file).body();
+    }
+
+    /** The same, with the unit that it is written in, and what no plan uses. */
+    public static ReadBody readWithNotes(Path file) {
+        return readWithNotes(WholeFiles.name(file), WholeFiles.text(file));
+    }
+
+    /**
+     * A body that is written elsewhere than in a file.
+     *
+     * @param file the name to give in a refusal
+     */
+    public static ReadBody readWithNotes(String file, String yaml) {
         Yaml root = Yaml.parse(file, yaml);
         Unit unit = root.text("unit")
                 .map(text -> root.inPlace("unit", () -> Unit.parse(text)))

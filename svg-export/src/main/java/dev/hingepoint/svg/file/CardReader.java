@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Reads a card: everything about a pattern that is not geometry. */
-public final class CardReader {
+final class CardReader {
     private static final List<String> KNOWN = List.of(
             "form",
             "pattern",

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Writes a card in the form that {@link CardReader} reads. */
-public final class CardWriter {
+final class CardWriter {
     private final StringBuilder yaml = new StringBuilder("form: 1\n");
 
     private CardWriter() {}

@@ -29,7 +29,7 @@ import javax.xml.stream.XMLStreamReader;
  * Reads a drawing: SVG 1.1 with the attributes of the pattern file. Elements without them are ignored and counted. Nothing outside
  * the file is ever loaded, and a document that declares entities is refused.
  */
-public final class DrawingReader {
+final class DrawingReader {
     private static final int MOST_BYTES = 64 * 1024 * 1024;
     private static final int DEEPEST = 200;
 

@@ -16,7 +16,11 @@ public final class OrderReader {
      * @param card the pattern's card
      * @param make how to make it up, once it is altered
      */
-    public record ReadOrder(Path card, Order order, List<AlterationRequest> make) {}
+    public record ReadOrder(Path card, Order order, List<AlterationRequest> make) {
+        public ReadOrder {
+            make = List.copyOf(make);
+        }
+    }
 
     /** @throws dev.hingepoint.Refusal saying where and why */
     public static ReadOrder read(Path file) {
@@ -30,7 +34,6 @@ public final class OrderReader {
                 root.maps("alterations").stream().map(AlterationText::read).toList(),
                 root.text("body")
                         .map(body -> BodyReader.read(WholeFiles.beside(file, body, root))
-                                .body()
                                 .lengths())
                         .orElse(Map.of()));
         List<AlterationRequest> make =

@@ -15,7 +15,7 @@ import java.util.List;
  * Path data of SVG 1.1 (section 8.3), read in double and written as lines and cubics. Quadratics are raised exactly; arcs become cubics of
  * at most an eighth of a turn, within 5e-6 of their radius.
  */
-public final class PathData {
+final class PathData {
     private final String text;
     private int at;
     private final List<Subpath> done = new ArrayList<>();

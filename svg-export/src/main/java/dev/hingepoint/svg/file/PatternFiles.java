@@ -24,8 +24,17 @@ public final class PatternFiles {
         }
     }
 
-    /** @throws Refusal saying which file, where in it, and why */
-    public static LoadedPattern read(Path card) {
+    /**
+     * The pattern of a card and the drawing that it names.
+     *
+     * @throws Refusal saying which file, where in it, and why
+     */
+    public static Pattern read(Path card) {
+        return readWithNotes(card).pattern();
+    }
+
+    /** The same, with what the reader left alone. */
+    public static LoadedPattern readWithNotes(Path card) {
         String cardName = WholeFiles.name(card);
         String yaml = WholeFiles.text(card);
         CardReader.ReadCard read = CardReader.read(cardName, yaml);

@@ -37,13 +37,18 @@ public record Paper(String name, double width, double height, Kind kind) {
     private static final double LONGEST = 5000;
 
     private static final double SMALLEST = 100;
+
+    public static final Paper A4 = sheet("A4", 210, 297);
+    public static final Paper A3 = sheet("A3", 297, 420);
+    public static final Paper LETTER = sheet("Letter", 8.5 * INCH, 11 * INCH);
+
     private static final List<Paper> KNOWN = List.of(
-            sheet("A4", 210, 297),
-            sheet("A3", 297, 420),
+            A4,
+            A3,
             sheet("A2", 420, 594),
             sheet("A1", 594, 841),
             sheet("A0", 841, 1189),
-            sheet("Letter", 8.5 * INCH, 11 * INCH),
+            LETTER,
             sheet("Legal", 8.5 * INCH, 14 * INCH),
             sheet("Tabloid", 11 * INCH, 17 * INCH),
             new Paper("projector", LONGEST, LONGEST, Kind.PROJECTION));

@@ -22,7 +22,7 @@ public final class MeasuringSheet {
 
     /** One A4 page as SVG. */
     public static String svg() {
-        Paper paper = Paper.named("a4");
+        Paper paper = Paper.A4;
         List<Stroke> strokes = new ArrayList<>();
         List<Text> texts = new ArrayList<>();
         text(texts, "Measurements", LEFT, 20, 7);

@@ -56,7 +56,7 @@ final class SheetMap {
     String svg() {
         PrintOptions options = printed.options();
         boolean isSmallSheet = options.paper().kind() == Paper.Kind.SHEET && !options.areLeavesOnSheet();
-        Paper paper = isSmallSheet ? options.paper() : Paper.named("a4");
+        Paper paper = isSmallSheet ? options.paper() : Paper.A4;
         Drawn map = withHeading(new Box(MARGIN, MARGIN, paper.width() - MARGIN, paper.height() - MARGIN));
         return SvgPage.write(paper.width(), paper.height(), map, "map of the pages");
     }

@@ -38,8 +38,7 @@ class PatternFilesTest {
     private Path folder;
 
     private Pattern tunic() {
-        return PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()))
-                .pattern();
+        return PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()));
     }
 
     @Test
@@ -63,7 +62,7 @@ class PatternFilesTest {
     void whatIsWrittenReadsBackWithinATenThousandth() {
         Pattern pattern = tunic();
         PatternFiles.write(pattern, folder, "again");
-        Pattern again = PatternFiles.read(folder.resolve("again.yaml")).pattern();
+        Pattern again = PatternFiles.read(folder.resolve("again.yaml"));
         assertEquals(pattern.card(), again.card());
         for (int i = 0; i < pattern.nest().size(); i++) {
             Piece one = pattern.nest().get(i);
@@ -94,10 +93,7 @@ class PatternFilesTest {
         PatternFiles.write(slit.pattern(), folder, "slit");
         assertEquals(
                 openings,
-                PatternFiles.read(folder.resolve("slit.yaml"))
-                        .pattern()
-                        .in("40")
-                        .openings());
+                PatternFiles.read(folder.resolve("slit.yaml")).in("40").openings());
     }
 
     @Test
@@ -127,7 +123,6 @@ class PatternFilesTest {
         assertEquals(
                 altered,
                 PatternFiles.read(folder.resolve("altered.yaml"))
-                        .pattern()
                         .card()
                         .altered()
                         .orElseThrow());
@@ -155,7 +150,7 @@ class PatternFilesTest {
                 Map.of(),
                 Optional.of(own));
         PatternFiles.write(pattern.with(pattern.card().withAltered(made)), folder, "made");
-        Pattern again = PatternFiles.read(folder.resolve("made.yaml")).pattern();
+        Pattern again = PatternFiles.read(folder.resolve("made.yaml"));
         assertEquals(made, again.card().altered().orElseThrow());
         assertEquals(own, again.in("40").construction());
         assertEquals(pattern.card().construction(), again.in("42").construction());
@@ -176,8 +171,7 @@ class PatternFilesTest {
                         .replace("L0 1000\"", "L0 990\"")
                         .replace("M0 1000", "M0 990"),
                 text -> text.replace("length: 550 mm", "length: 980 mm") + altered);
-        assertEquals(
-                970, PatternFiles.read(only).pattern().in("40").piece("back").sewnLength("centre back"), 1e-9);
+        assertEquals(970, PatternFiles.read(only).in("40").piece("back").sewnLength("centre back"), 1e-9);
     }
 
     @Test
@@ -228,7 +222,7 @@ class PatternFilesTest {
                         "width=\"%s\" height=\"%s\" viewBox=\"%s\"".formatted(width, height, viewBox))
                 .replace("<g id", "<g transform=\"" + transform + "\" id");
         Path card = Drawings.write(folder, drawing -> spoilt, text -> text.replaceAll("openings:.*\n", ""));
-        Piece back = PatternFiles.read(card).pattern().in("40").piece("back");
+        Piece back = PatternFiles.read(card).in("40").piece("back");
         assertEquals(980 * scale, back.sewnLength("centre back"), 1e-6);
         assertEquals(250 * scale, back.width("hip"), 1e-6);
         assertTrue(Files.exists(card));

@@ -240,16 +240,16 @@ class WrongInputTest {
     @Test
     void aDrawingInAnotherEncodingIsRead() throws Exception {
         Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
-        var expected = PatternFiles.read(card).pattern();
+        var expected = PatternFiles.read(card);
         Path drawing = folder.resolve("tunic.svg");
         String text = Files.readString(drawing);
         for (String encoding : new String[] {"UTF-16", "UTF-16LE", "ISO-8859-1", "UTF-8"}) {
             String declared = "<?xml version=\"1.0\" encoding=\"" + encoding + "\"?>" + text;
             Files.write(drawing, (encoding.equals("UTF-16LE") ? "\uFEFF" + declared : declared).getBytes(encoding));
-            assertEquals(expected, PatternFiles.read(card).pattern(), encoding);
+            assertEquals(expected, PatternFiles.read(card), encoding);
         }
         Files.writeString(drawing, "\uFEFF" + text);
-        assertEquals(expected, PatternFiles.read(card).pattern());
+        assertEquals(expected, PatternFiles.read(card));
     }
 
     @Test
@@ -259,7 +259,7 @@ class WrongInputTest {
                 drawing -> "<!DOCTYPE svg PUBLIC \"-//W3C//DTD SVG 1.1//EN\" \"http://localhost:1/svg11.dtd\">\n"
                         + drawing,
                 UnaryOperator.identity());
-        assertEquals(4, PatternFiles.read(card).pattern().nest().size());
+        assertEquals(4, PatternFiles.read(card).nest().size());
     }
 
     @Test
@@ -268,7 +268,7 @@ class WrongInputTest {
                 folder,
                 drawing -> drawing.replace("</svg>", "<rect/><g><text>hello</text></g></svg>"),
                 text -> text + "colour: blue\n");
-        var notes = PatternFiles.read(card).notes();
+        var notes = PatternFiles.readWithNotes(card).notes();
         assertTrue(notes.get(0).contains("2 drawn elements"), notes.toString());
         assertTrue(notes.get(1).contains("colour"), notes.toString());
     }
@@ -277,7 +277,7 @@ class WrongInputTest {
     void aFolderThatCannotBeWrittenLeavesNothing() throws Exception {
         Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
         Path file = Files.writeString(folder.resolve("taken"), "x");
-        var pattern = PatternFiles.read(card).pattern();
+        var pattern = PatternFiles.read(card);
         assertThrows(Refusal.class, () -> PatternFiles.write(pattern, file, "altered"));
         assertEquals("x", Files.readString(file));
     }

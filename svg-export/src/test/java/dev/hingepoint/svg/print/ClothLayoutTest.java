@@ -39,7 +39,6 @@ import org.locationtech.jts.geom.Polygon;
 
 class ClothLayoutTest {
     private static final Draft DRESS = PatternFiles.read(java.nio.file.Path.of("../samples/patterns/larkfield.yaml"))
-            .pattern()
             .in("40");
 
     /** A rectangle of 300 x 500 mm, its left edge on the fold, cut without allowance. */

@@ -42,7 +42,6 @@ class FrontPagesTest {
 
     private Draft draft(UnaryOperator<String> card) {
         return PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), card))
-                .pattern()
                 .in("40");
     }
 
@@ -65,7 +64,7 @@ class FrontPagesTest {
         Body ida = Body.of(Map.of("full bust", new Length(820), "waist", new Length(720), "hip", new Length(920)));
         Printed printed = Printing.print(
                 Fitting.of(pattern, order).after(),
-                PrintOptions.of(Paper.named("a4")).forWhom("Ida", "25 November").forBody(ida));
+                PrintOptions.of(Paper.A4).forWhom("Ida", "25 November").forBody(ida));
         String words = words(printed.leaves());
         for (String said : List.of(
                 "Test tunic, size 40",
@@ -95,8 +94,7 @@ class FrontPagesTest {
     /** As its label says "2 of 2", the list of pieces and the map say 2 of both of a pair. */
     @Test
     void aPieceHasOneNumberInTheListAndOnTheMap() {
-        Printed printed =
-                Printing.print(draft(), PrintOptions.of(Paper.named("a4")).with(PrintOptions.Pieces.UNFOLDED));
+        Printed printed = Printing.print(draft(), PrintOptions.of(Paper.A4).with(PrintOptions.Pieces.UNFOLDED));
         String words = words(printed.leaves());
         assertTrue(words.contains("1 front: cut 1, unfolded 2 back: cut 1 pair, both drawn"), words);
         String map = Printing.contents(printed).get("map.svg");
@@ -108,9 +106,9 @@ class FrontPagesTest {
     void easeIsWhatTheGarmentHasMoreThanTheBody() {
         Draft draft = draft();
         double girth = draft.girth("hip");
-        String words = words(Printing.print(
-                        draft, PrintOptions.of(Paper.named("a4")).forBody(Body.of(Map.of("hip", new Length(1000)))))
-                .leaves());
+        String words =
+                words(Printing.print(draft, PrintOptions.of(Paper.A4).forBody(Body.of(Map.of("hip", new Length(1000)))))
+                        .leaves());
         assertTrue(words.contains("hip girth 1000 " + Math.round(girth) + " " + Math.round(girth - 1000)), words);
     }
 
@@ -145,7 +143,7 @@ class FrontPagesTest {
             String across, String down, double held, double farAcross, double farDown) {
         Draft draft = draft(card -> card.replace(
                 "stretch: {across: 0 %, down: 5 %}", "stretch: {across: " + across + ", down: " + down + "}"));
-        Printed printed = Printing.print(draft, PrintOptions.of(Paper.named("a4")));
+        Printed printed = Printing.print(draft, PrintOptions.of(Paper.A4));
         String words = words(printed.leaves());
         assertTrue(words.contains("hold " + Math.round(held) + " mm of the fold"), words);
         assertTrue(words.contains("toile in cloth of the same stretch"), words);
@@ -171,8 +169,7 @@ class FrontPagesTest {
     void clothThatNeedsNoStretchHasNoGauge() {
         Draft draft = draft(card -> card.replace("down: 5 %", "down: 0 %"));
         assertFalse(
-                words(Printing.print(draft, PrintOptions.of(Paper.named("a4"))).leaves())
-                        .contains("gauge"));
+                words(Printing.print(draft, PrintOptions.of(Paper.A4)).leaves()).contains("gauge"));
     }
 
     /** A copy shop's sheet has room for all there is to read; paper is not wasted on a page of its own. A long strip has the area, and is too narrow for it. */
@@ -205,8 +202,7 @@ class FrontPagesTest {
 
     @Test
     void aCalibratedPrintSaysSoOnEveryPage() {
-        Printed printed =
-                Printing.print(draft(), PrintOptions.of(Paper.named("a4")).with(new Calibration(98.5, 99)));
+        Printed printed = Printing.print(draft(), PrintOptions.of(Paper.A4).with(new Calibration(98.5, 99)));
         assertTrue(words(printed.leaves()).contains("98.5 mm x 99 mm"));
         for (Page page : printed.pages()) {
             String said = page.frame().texts().stream().map(Text::words).collect(Collectors.joining(" "));
@@ -237,10 +233,8 @@ class FrontPagesTest {
                         drawing ->
                                 drawing.replace("data-edge=\"neckline\"", "data-edge=\"neckline\" data-kind=\"bound\""),
                         card -> card.replace("hem: 30 mm", "hem: 30 mm, neckline: 7 mm")))
-                .pattern()
                 .in("40");
-        String words =
-                words(Printing.print(bound, PrintOptions.of(Paper.named("a4"))).leaves());
+        String words = words(Printing.print(bound, PrintOptions.of(Paper.A4)).leaves());
         assertFalse(words.contains("7 mm"), words);
         assertTrue(words.contains("none: neckline"), words);
     }
@@ -251,7 +245,7 @@ class FrontPagesTest {
         Order order = new Order(
                 "40", Optional.empty(), List.of(new AlterationRequest("sway back", Map.of("wedge", "12 mm"))));
         Draft after = Fitting.of(draft().pattern(), order).after();
-        for (PieceDrawing piece : PieceDrawing.of(List.of(after), PrintOptions.of(Paper.named("a4")))) {
+        for (PieceDrawing piece : PieceDrawing.of(List.of(after), PrintOptions.of(Paper.A4))) {
             boolean says = ClearWords.words(piece.drawn(List.of()).drawn()).contains("sway back: wedge 12 mm");
             assertEquals(piece.name().equals("back"), says, piece.name());
         }

@@ -36,7 +36,6 @@ class KindsOfPrintTest {
     @BeforeEach
     void readTheTunic() {
         draft = PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()))
-                .pattern()
                 .in("40");
     }
 
@@ -110,8 +109,7 @@ class KindsOfPrintTest {
             value = Scale.class,
             names = {"HALF", "QUARTER"})
     void aSmallPrintSaysSoOnEveryPageAndHasASquareOfItsOwn(Scale scale) {
-        Printed printed =
-                Printing.print(draft, PrintOptions.of(Paper.named("a4")).with(scale));
+        Printed printed = Printing.print(draft, PrintOptions.of(Paper.A4).with(scale));
         String whole = Math.round(25 / scale.factor()) + " mm of the pieces";
         for (Page page : printed.pages()) {
             String words = page.frame().texts().stream().map(Text::words).collect(Collectors.joining(" "));
@@ -130,9 +128,7 @@ class KindsOfPrintTest {
             page.drawn().strokes().forEach(stroke -> assertTrue(stroke.bounds().bottom() < band));
         }
         assertTrue(printed.pages().size()
-                < Printing.print(draft, PrintOptions.of(Paper.named("a4")))
-                        .pages()
-                        .size());
+                < Printing.print(draft, PrintOptions.of(Paper.A4)).pages().size());
     }
 
     /** Upright or lying, whichever needs less paper. */

@@ -27,10 +27,10 @@ import org.locationtech.jts.geom.Polygon;
 
 class LayoutTest {
     private static final Path DRESS = Path.of("../samples/patterns/larkfield.yaml");
-    private static final PrintOptions A4 = PrintOptions.of(Paper.named("a4"));
+    private static final PrintOptions A4 = PrintOptions.of(Paper.A4);
 
     private static List<PieceDrawing> pieces(PrintOptions options) {
-        Draft dress = PatternFiles.read(DRESS).pattern().in("40");
+        Draft dress = PatternFiles.read(DRESS).in("40");
         return PieceDrawing.of(List.of(dress), options);
     }
 

@@ -73,7 +73,7 @@ class LetteringTest {
     }
 
     private static PieceDrawing drawing(Piece piece) {
-        PrintOptions options = PrintOptions.of(Paper.named("a4")).forWhom("Ida", "25 November");
+        PrintOptions options = PrintOptions.of(Paper.A4).forWhom("Ida", "25 November");
         return PieceDrawing.of(List.of(draft(piece)), options).get(0);
     }
 
@@ -160,7 +160,7 @@ class LetteringTest {
     @Test
     void aNameThatStandsOnlyBesideIsNoted() {
         Draft draft = draft(strip("loop", 1, 12, Edge.Kind.BOUND, 0), strip("belt", 60, 700, Edge.Kind.SEAM, 0));
-        Printed printed = Printing.print(draft, PrintOptions.of(Paper.named("a4")));
+        Printed printed = Printing.print(draft, PrintOptions.of(Paper.A4));
         List<Boolean> named = List.of(
                 drawn(draft.piece("loop")).isNamed(), drawn(draft.piece("belt")).isNamed());
         assertEquals(named.stream().filter(is -> !is).count(), printed.notes().size());
@@ -172,7 +172,7 @@ class LetteringTest {
     @Test
     void wordsKeepOffTheJoints() {
         Piece wide = strip("panel", 500, 900, Edge.Kind.FOLD, 0);
-        PrintOptions options = PrintOptions.of(Paper.named("a4"));
+        PrintOptions options = PrintOptions.of(Paper.A4);
         Printed printed = Printing.print(draft(wide), options);
         Box piece = printed.pieces().get(0).box();
         List<Text> onPiece = printed.sheet().texts().stream()
@@ -196,7 +196,7 @@ class LetteringTest {
     @ParameterizedTest
     @CsvSource({"300, 400, 120, 60", "300, 700, 150, 100", "250, 500, 60, 200"})
     void aSmallPieceLiesWholeOnAPage(double width, double height, double smallWidth, double smallHeight) {
-        PrintOptions options = PrintOptions.of(Paper.named("a4"));
+        PrintOptions options = PrintOptions.of(Paper.A4);
         Printed printed = Printing.print(
                 draft(
                         strip("panel", width, height, Edge.Kind.FOLD, 0),

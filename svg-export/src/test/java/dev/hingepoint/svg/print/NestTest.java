@@ -40,7 +40,7 @@ import org.locationtech.jts.geom.Geometry;
 
 /** Several sizes in one another. Expected places are derived. */
 class NestTest {
-    private static final PrintOptions PLAIN = PrintOptions.of(Paper.named("a4")).forWhom("Ida", "25 November");
+    private static final PrintOptions PLAIN = PrintOptions.of(Paper.A4).forWhom("Ida", "25 November");
 
     @TempDir
     private java.nio.file.Path folder;
@@ -49,8 +49,7 @@ class NestTest {
 
     @BeforeEach
     void readTheTunic() {
-        pattern = PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()))
-                .pattern();
+        pattern = PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()));
     }
 
     private static List<Draft> sizes(Pattern pattern, String... sizes) {

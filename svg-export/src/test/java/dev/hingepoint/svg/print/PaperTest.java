@@ -106,7 +106,7 @@ class PaperTest {
     void aPageIsScaledByTheInverseOfWhatWasMeasuredEachWayByItsOwn(
             @ForAll @DoubleRange(min = 95, max = 105) double across,
             @ForAll @DoubleRange(min = 95, max = 105) double down) {
-        PrintOptions options = PrintOptions.of(Paper.named("a4")).with(new Calibration(across, down));
+        PrintOptions options = PrintOptions.of(Paper.A4).with(new Calibration(across, down));
         Motion toPaper = options.toPaper(0, 0);
         Point one = toPaper.of(new Point(20, 30));
         Point other = toPaper.of(new Point(120, 130));

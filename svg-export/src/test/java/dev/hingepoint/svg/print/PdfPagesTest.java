@@ -63,7 +63,7 @@ class PdfPagesTest {
 
     private Printed tunic(String paper) {
         Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
-        Draft draft = PatternFiles.read(card).pattern().in("40");
+        Draft draft = PatternFiles.read(card).in("40");
         return Printing.print(draft, PrintOptions.of(Paper.named(paper)).forWhom("Ida", "25 November"));
     }
 
@@ -76,7 +76,7 @@ class PdfPagesTest {
         for (String line : words) {
             texts.add(new Text(line, new Point(20, 30 + 10 * texts.size()), 5, 0));
         }
-        return page(Paper.named("a4"), new Drawn(List.of(), texts));
+        return page(Paper.A4, new Drawn(List.of(), texts));
     }
 
     @Test
@@ -253,7 +253,7 @@ class PdfPagesTest {
     @Test
     void noWordsNoFont() throws IOException {
         Page page = page(
-                Paper.named("a4"),
+                Paper.A4,
                 new Drawn(
                         List.of(Stroke.of(Style.CUTTING, new Point(20, 20), new Point(50, 60))),
                         List.of(new Text("", new Point(20, 20), 5, 0))));

@@ -50,7 +50,7 @@ import org.locationtech.jts.geom.Geometry;
 
 /** One piece in one size, as it is drawn at a scale, laid open, or with its lines as they were. Expected places are derived; areas and distances are taken by JTS. */
 class PieceDrawingTest {
-    private static final PrintOptions PLAIN = PrintOptions.of(Paper.named("a4")).forWhom("Ida", "25 November");
+    private static final PrintOptions PLAIN = PrintOptions.of(Paper.A4).forWhom("Ida", "25 November");
 
     @TempDir
     private java.nio.file.Path folder;
@@ -60,8 +60,7 @@ class PieceDrawingTest {
 
     @BeforeEach
     void readTheTunic() {
-        pattern = PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()))
-                .pattern();
+        pattern = PatternFiles.read(Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity()));
         draft = pattern.in("40");
     }
 

@@ -39,7 +39,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What a print must keep on unusual paper and with unusual pieces. Expected values are derived. */
 class PrintFaultsTest {
     private static final Draft DRESS = PatternFiles.read(java.nio.file.Path.of("../samples/patterns/larkfield.yaml"))
-            .pattern()
             .in("40");
 
     private static Draft draft(double allowance, double... corners) {
@@ -94,7 +93,7 @@ class PrintFaultsTest {
     /** Source: the rule that the same input gives the same bytes. */
     @Test
     void theSamePrintTwiceInOneProcessIsTheSameBytes() {
-        PrintOptions options = PrintOptions.of(Paper.named("a4"));
+        PrintOptions options = PrintOptions.of(Paper.A4);
         byte[] first = Printing.pdf(Printing.print(step(), options));
         for (int i = 0; i < 20; i++) {
             assertArrayEquals(first, Printing.pdf(Printing.print(step(), options)));
@@ -134,8 +133,7 @@ class PrintFaultsTest {
     /** Source: derived: there cannot be fewer pages than the least. */
     @Test
     void noFewerPagesThanTheLeast() {
-        Printed printed =
-                Printing.print(draft(0, 0, 0, 3000, 0, 3000, 2500, 0, 2500), PrintOptions.of(Paper.named("a4")));
+        Printed printed = Printing.print(draft(0, 0, 0, 3000, 0, 3000, 2500, 0, 2500), PrintOptions.of(Paper.A4));
         assertTrue(
                 printed.pages().size() >= printed.leastPages(),
                 printed.pages().size() + " pages, least " + printed.leastPages());
@@ -144,7 +142,7 @@ class PrintFaultsTest {
     /** Source: derived: 18 m are wider than 60 pages; and no cloth is 10 000 000 km wide. Either is refused, not a mistake of ours. */
     @Test
     void whatIsTooLargeIsRefused() {
-        PrintOptions a4 = PrintOptions.of(Paper.named("a4"));
+        PrintOptions a4 = PrintOptions.of(Paper.A4);
         assertThrows(Refusal.class, () -> Printing.print(draft(0, 0, 0, 18000, 0, 18000, 40, 0, 40), a4));
         assertThrows(
                 Refusal.class,
@@ -170,21 +168,20 @@ class PrintFaultsTest {
             corners[2 * i] = 20 + 20 * StrictMath.cos(turn);
             corners[2 * i + 1] = 35 + 35 * StrictMath.sin(turn);
         }
-        Printed printed = Printing.print(draft(0, corners), PrintOptions.of(Paper.named("a4")));
+        Printed printed = Printing.print(draft(0, corners), PrintOptions.of(Paper.A4));
         assertEquals(1, printed.pages().size());
     }
 
     @Test
     void whatTheFontLacksIsTold() {
-        PrintOptions options = PrintOptions.of(Paper.named("a4")).forWhom("\u674E", "");
+        PrintOptions options = PrintOptions.of(Paper.A4).forWhom("\u674E", "");
         assertTrue(Printing.print(step(), options).notes().stream().anyMatch(note -> note.contains("\u674E")));
     }
 
     /** Source: common practice: paper that is cut out has no hole in it. */
     @Test
     void aPageInTheMiddleOfAPieceIsThere() {
-        Printed printed =
-                Printing.print(draft(0, 0, 0, 900, 0, 900, 1200, 0, 1200), PrintOptions.of(Paper.named("a4")));
+        Printed printed = Printing.print(draft(0, 0, 0, 900, 0, 900, 1200, 0, 1200), PrintOptions.of(Paper.A4));
         List<String> names = printed.pages().stream().map(Page::name).toList();
         assertTrue(names.containsAll(List.of("1.1", "2.2", "3.3", "2.3", "3.2")), names.toString());
     }

@@ -46,7 +46,7 @@ class PrintingTest {
     @BeforeEach
     void readTheTunic() {
         Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
-        draft = PatternFiles.read(card).pattern().in("40");
+        draft = PatternFiles.read(card).in("40");
     }
 
     private Printed printed(String paper) {
@@ -56,7 +56,7 @@ class PrintingTest {
     @ParameterizedTest
     @CsvSource({"-1, 10", "30, 10", "NaN, 10", "10, 6", "10, -3", "10, 300", "10, NaN"})
     void marginsAndOverlapsThatLeaveNoRoomAreRefused(double margin, double overlap) {
-        Paper paper = Paper.named("a4");
+        Paper paper = Paper.A4;
         Refusal refusal = assertThrows(
                 Refusal.class, () -> PrintOptions.of(paper).withMargin(margin).withOverlap(overlap));
         assertTrue(refusal.getMessage().matches("(a margin|the overlap).* mm.*"), refusal.getMessage());
@@ -89,15 +89,14 @@ class PrintingTest {
         Drawn lonely = new Drawn(List.of(), List.of(new Text("alone", new Point(500, 700), 5, 0)));
         assertEquals(
                 1,
-                Tiling.pages("t", lonely, List.of(), PrintOptions.of(Paper.named("a4")))
-                        .size());
+                Tiling.pages("t", lonely, List.of(), PrintOptions.of(Paper.A4)).size());
     }
 
     /** The project's sources, derived: max(1, ceil((W - o) / (p - o))) pages for a width W, a printable width p and an overlap o. */
     @ParameterizedTest
     @ValueSource(doubles = {50, 189, 191, 369, 371, 1000, 1234.5})
     void asManyPagesAsTheWidthAsksFor(double width) {
-        PrintOptions options = PrintOptions.of(Paper.named("a4"));
+        PrintOptions options = PrintOptions.of(Paper.A4);
         Drawn line = new Drawn(List.of(Stroke.of(Style.CUTTING, new Point(0, 5), new Point(width, 5))), List.of());
         int expected = (int) Math.max(1, Math.ceil((width - options.overlap()) / (190 - options.overlap())));
         assertEquals(expected, Tiling.pages("t", line, List.of(), options).size());

@@ -37,7 +37,7 @@ class TrueScaleTest {
     @BeforeEach
     void readTheTunic() {
         Path card = Drawings.write(folder, UnaryOperator.identity(), UnaryOperator.identity());
-        draft = PatternFiles.read(card).pattern().in("40");
+        draft = PatternFiles.read(card).in("40");
     }
 
     private Page first(String paper) {
