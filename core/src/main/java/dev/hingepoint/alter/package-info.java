@@ -6,5 +6,7 @@
  * refuses a result that breaks one. To add an alteration, write its file, name it in the catalogue, and test it.
  *
  * <p>Not here: geometry. Where a recipe needs arithmetic of its own, a move is missing a verb.
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.alter;

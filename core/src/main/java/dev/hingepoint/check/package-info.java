@@ -3,5 +3,7 @@
  *
  * <p>Start with {@link dev.hingepoint.check.SeamWalk}, {@link dev.hingepoint.check.Law} and {@link dev.hingepoint.check.Ledger}.
  * Nothing here changes a piece.
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.check;

@@ -3,6 +3,7 @@ package dev.hingepoint.curve;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -20,7 +21,9 @@ public final class Path {
     private static final double RUN_ON = 30;
 
     private final List<Segment> segments;
-    private volatile double[] travelled;
+
+    /** Lengths up to each joint: found when they are first asked for, the same whoever asks first, and never changed. */
+    private final AtomicReference<double[]> travelled = new AtomicReference<>();
 
     private Path(List<Segment> segments) {
         this.segments = List.copyOf(segments);
@@ -153,13 +156,13 @@ public final class Path {
     }
 
     private double[] lengthsTravelled() {
-        double[] known = travelled;
+        double[] known = travelled.get();
         if (known == null) {
             known = new double[segments.size() + 1];
             for (int i = 0; i < segments.size(); i++) {
                 known[i + 1] = known[i] + segments.get(i).length();
             }
-            travelled = known;
+            travelled.set(known);
         }
         return known;
     }

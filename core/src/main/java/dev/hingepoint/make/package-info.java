@@ -8,5 +8,7 @@
  *
  * <p>What is made is cut beside the pieces, under a name of its own; its edges have names that no alteration looks for, so that a pattern which is
  * made up can be altered again. Not here: moves of the paper, and alterations for a body.
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.make;

@@ -7,5 +7,7 @@
  * the paper it lies on. A recipe strings moves together with {@link dev.hingepoint.move.Paper}.
  *
  * <p>Not here: amounts, laws and the names of alterations.
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.move;

@@ -12,6 +12,7 @@ import dev.hingepoint.curve.Vector;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -28,7 +29,7 @@ public final class Piece {
     private final List<Mark> marks;
 
     /** Found when it is first asked for; the same whoever asks first. */
-    private volatile Grain grain;
+    private final AtomicReference<Grain> grain = new AtomicReference<>();
 
     private Piece(
             String name,
@@ -297,10 +298,12 @@ public final class Piece {
 
     /** The grainline, from its upper end on the body to its lower; where none is drawn, what common practice takes for it: straight down. */
     public Grain grain() {
-        if (grain == null) {
-            grain = Grain.of(this);
+        Grain known = grain.get();
+        if (known == null) {
+            known = Grain.of(this);
+            grain.set(known);
         }
-        return grain;
+        return known;
     }
 
     /** The edge as it is sewn, from its drawn start: darts closed. */

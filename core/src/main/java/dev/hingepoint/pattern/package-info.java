@@ -6,5 +6,7 @@
  * are <em>sewn</em> lengths: darts closed. {@link dev.hingepoint.pattern.JtsBridge} is the one door to JTS.
  *
  * <p>Not here: changing a piece (package {@code move}), comparing pieces (package {@code check}), files (another module).
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.pattern;

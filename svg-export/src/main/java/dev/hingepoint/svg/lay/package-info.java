@@ -6,5 +6,7 @@
  * left corner of a sheet or strip is (0, 0).
  *
  * <p>Not here: what the shapes are, and what is drawn on them.
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.svg.lay;

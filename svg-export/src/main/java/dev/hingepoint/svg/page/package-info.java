@@ -7,5 +7,7 @@
  * renderer.
  *
  * <p>Not here: what is drawn ({@code dev.hingepoint.svg.print}, {@code dev.hingepoint.svg.lesson}), and patterns in files ({@code dev.hingepoint.svg.file}).
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.svg.page;

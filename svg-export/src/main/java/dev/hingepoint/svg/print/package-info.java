@@ -6,5 +6,7 @@
  * needed.
  *
  * <p>Not here: where on a sheet or a cloth things lie ({@code dev.hingepoint.svg.lay}), and how a page is written ({@code dev.hingepoint.svg.page}).
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.svg.print;
