@@ -6,7 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Writes a ledger as JSON: lengths in mm, to a ten-thousandth. */
+/**
+ * Writes a ledger as JSON: lengths in mm, to a ten-thousandth.
+ *
+ * <p>What is written holds to the schema beside this class, {@code dev/hingepoint/svg/file/ledger.schema.json} (JSON Schema 2020-12).
+ */
 public final class LedgerJson {
     private LedgerJson() {}
 
