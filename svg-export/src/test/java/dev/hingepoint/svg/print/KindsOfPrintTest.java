@@ -8,6 +8,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.Drawings;
 import dev.hingepoint.svg.file.PatternFiles;
+import dev.hingepoint.svg.page.Clipping;
 import dev.hingepoint.svg.page.Layer;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;
