@@ -17,6 +17,7 @@ import dev.hingepoint.pattern.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,6 +27,9 @@ import java.util.Optional;
  * @param pattern its name
  * @param alteration the name it is ordered by
  * @param order its amounts and choices as they were ordered: "wedge: 12 mm"
+ * @param before the size as it was
+ * @param after the size as the alteration left it
+ * @param steps the fitter's, as the alteration tells them
  * @param changed what changed, with the alteration's notes
  * @param kept what it promises and was held to: "keeps the length of the side seam, on the back"
  * @param worse what is worse than before, and has to be lived with
@@ -36,6 +40,9 @@ public record Lesson(
         String size,
         String alteration,
         String order,
+        Draft before,
+        Draft after,
+        List<Step> steps,
         List<Scene> scenes,
         Carry carry,
         Ledger.Entry changed,
@@ -43,6 +50,7 @@ public record Lesson(
         List<String> worse,
         Optional<Why> why) {
     public Lesson {
+        steps = List.copyOf(steps);
         scenes = List.copyOf(scenes);
         kept = List.copyOf(kept);
         worse = List.copyOf(worse);
@@ -70,6 +78,9 @@ public record Lesson(
                 before.size(),
                 alteration.name(),
                 options.toString(),
+                before,
+                altered.draft(),
+                altered.steps(),
                 scenes,
                 CarryWriter.of(before, alteration, options, altered, together, unit),
                 entry,
@@ -95,6 +106,11 @@ public record Lesson(
             draft = Catalogue.checked(draft, alteration, options).draft();
         }
         return lessons;
+    }
+
+    /** "Sway back". */
+    public String title() {
+        return alteration.substring(0, 1).toUpperCase(Locale.ROOT) + alteration.substring(1);
     }
 
     /** Each promise once, with the pieces that it is made of. */
