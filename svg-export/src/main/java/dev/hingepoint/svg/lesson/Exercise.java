@@ -60,7 +60,7 @@ final class Exercise {
                 sheets.row(List.of(edge.piece() + ", " + edge.edge(), told(edge.before()), told(edge.after()))));
         Handout.worse(lesson, sheets);
         sheets.words("On the next pages the pieces are as they are now, the lines as they were under them, dotted.");
-        Draft after = only(lesson.after());
+        Draft after = lesson.after();
         return with(
                 sheets,
                 new Draft(
@@ -110,16 +110,9 @@ final class Exercise {
         return Length.retold(Reason.millimetres(Math.rint(mm)), unit);
     }
 
-    private Draft only(Draft draft) {
-        List<String> shown = changed();
-        return draft.without(draft.pieces().stream()
-                .filter(piece -> !shown.contains(piece.name()))
-                .toList());
-    }
-
     /** The pieces as they were, with the first lines to cut on each. */
     private Draft withLines() {
-        Draft draft = only(lesson.before());
+        Draft draft = lesson.before();
         for (Piece piece : draft.pieces()) {
             Piece drawn = piece;
             for (Step step : lesson.steps()) {
@@ -143,8 +136,7 @@ final class Exercise {
     private List<Page> with(TextSheets sheets, Draft draft, boolean isOver) {
         PrintOptions options = PrintOptions.of(paper).with(scale).with(unit);
         List<Page> pages = new ArrayList<>(sheets.pages());
-        pages.addAll(Printing.print(draft, isOver ? options.with(PrintOptions.Original.SHOWN) : options)
-                .pages());
+        pages.addAll(Printing.pages(draft, changed(), isOver ? options.with(PrintOptions.Original.SHOWN) : options));
         return pages;
     }
 }

@@ -100,7 +100,7 @@ final class TextSheets {
         return this;
     }
 
-    /** A row of a table; an empty cell is a line to write on. */
+    /** A row of a table; there is room to write in an empty cell. */
     TextSheets row(List<String> cells) {
         double first = width() * FIRST_COLUMN;
         double rest = (width() - first) / (cells.size() - 1);
@@ -109,12 +109,7 @@ final class TextSheets {
         for (int i = 1; i < cells.size(); i++) {
             double right = MARGIN + first + i * rest;
             String cell = cells.get(i);
-            if (cell.isEmpty()) {
-                strokes.add(Stroke.of(
-                        Style.RULE, new Point(right - rest + 5, y + TYPE + 1), new Point(right, y + TYPE + 1)));
-            } else {
-                texts.add(new Text(cell, new Point(right - Type.width(cell, TYPE), y + TYPE), TYPE, 0));
-            }
+            texts.add(new Text(cell, new Point(right - Type.width(cell, TYPE), y + TYPE), TYPE, 0));
         }
         lines(String.join(" ", lead), TYPE, 0, 0);
         y += 0.8;

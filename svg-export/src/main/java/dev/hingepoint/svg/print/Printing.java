@@ -18,10 +18,12 @@ import dev.hingepoint.svg.page.Style;
 import dev.hingepoint.svg.page.SvgPage;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** Prints the pieces of one size, or of several in one another: draws them, lays them on a sheet of few pages, and cuts the sheet into them. */
@@ -36,10 +38,11 @@ public final class Printing {
     private final List<ClothLayout> cloths;
     private final List<String> notes = new ArrayList<>();
 
-    private Printing(List<Draft> drafts, PrintOptions options) {
+    private Printing(List<Draft> drafts, Predicate<PieceDrawing> isPrinted, PrintOptions options) {
         this.drafts = drafts;
         this.title = ToRead.title(drafts);
-        this.pieces = PieceDrawing.of(drafts, options);
+        this.pieces =
+                PieceDrawing.of(drafts, options).stream().filter(isPrinted).toList();
         this.drawn = pieces.stream().map(piece -> piece.drawn(List.of())).toList();
         this.cloths = drafts.size() == 1 ? cloths(drafts.get(0), options.cloths()) : List.of();
         notes.addAll(Remarks.of(
@@ -70,9 +73,23 @@ public final class Printing {
      * @throws Refusal where a piece cannot be drawn, or there are more sizes than kinds of lines
      */
     public static Printed print(List<Draft> sizes, PrintOptions options) {
-        Printing printing = new Printing(List.copyOf(sizes), options);
+        return new Printing(List.copyOf(sizes), piece -> true, options).printed(options);
+    }
+
+    /**
+     * The pages of some of the pieces, without those to read.
+     *
+     * @param pieces their names; others are not printed, and still counted in every girth
+     */
+    public static List<Page> pages(Draft draft, Collection<String> pieces, PrintOptions options) {
+        return new Printing(List.of(draft), piece -> pieces.contains(piece.name()), options)
+                .printed(options)
+                .pages();
+    }
+
+    private Printed printed(PrintOptions options) {
         return waysOfPaper(options).stream()
-                .map(printing::laid)
+                .map(this::laid)
                 .min(Comparator.comparingInt(OnPaper::pages))
                 .orElseThrow()
                 .printed();
