@@ -24,6 +24,8 @@ class MessagesInUseTest {
     private static final ResourceBundle ENGLISH = ResourceBundle.getBundle("dev.hingepoint.messages", Locale.ROOT);
     private static final Pattern LITERAL = Pattern.compile("'(?:[^'\\\\]|\\\\.)'|\"((?:[^\"\\\\]|\\\\.)*)\"");
     private static final Pattern CALL = Pattern.compile("\\b(?:Message\\.(?:of|joined)|refuse)\\(\\s*(?=\")");
+    private static final Pattern NO_LITERAL =
+            Pattern.compile("\\b(?:Message\\.(?:of|joined)|refuse)\\((?!\\s*\")\\s*([^,)]*)");
     private static final List<String> SOURCES = sources();
 
     private static List<String> sources() {
@@ -106,6 +108,18 @@ class MessagesInUseTest {
                 uses.stream()
                         .map(Use::key)
                         .filter(key -> !ENGLISH.containsKey(key))
+                        .toList());
+    }
+
+    /** A key stands as it is wherever a message is made, so that it can be searched for; two hand one on. */
+    @Test
+    void noKeyIsPutTogether() {
+        List<String> handedOn = List.of("key", "String key");
+        assertEquals(
+                List.of(),
+                SOURCES.stream()
+                        .flatMap(source -> NO_LITERAL.matcher(source).results().map(found -> found.group(1)))
+                        .filter(found -> !handedOn.contains(found))
                         .toList());
     }
 

@@ -162,7 +162,7 @@ public final class Options {
                 .collect(Collectors.joining(", "));
     }
 
-    /** A refusal of what was ordered, with the words of a {@link Message}. */
+    /** A refusal of what was ordered, with the words of a {@link Message}; of an alteration of one's own the key may be the words. */
     public Refusal refuse(String key, Object... arguments) {
         Message why = Message.of(key, arguments);
         return new Refusal(new Reason.Unreadable(Message.of("alter.options.refused", alteration, why), Where.UNKNOWN));

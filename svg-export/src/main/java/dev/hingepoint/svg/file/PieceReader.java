@@ -45,24 +45,24 @@ final class PieceReader {
         this.group = group;
         Where unknown = Where.inFile(file);
         this.name = group.words("data-piece")
-                .orElseThrow(() -> refuse(Message.of("file.piece.no-name", group.id()), unknown));
+                .orElseThrow(() -> unreadable(Message.of("file.piece.no-name", group.id()), unknown));
         this.size = group.words("data-size")
-                .orElseThrow(() -> refuse(Message.of("file.piece.no-size"), unknown.piece(name)));
+                .orElseThrow(() -> unreadable(Message.of("file.piece.no-size"), unknown.piece(name)));
         this.where = unknown.piece(name).size(size);
     }
 
     Piece piece() {
-        String cut = group.words("data-cut").orElseThrow(() -> refuse(Message.of("file.piece.no-cut"), where));
+        String cut = group.words("data-cut").orElseThrow(() -> unreadable(Message.of("file.piece.no-cut"), where));
         try {
             return Piece.of(name, size, group.words("data-front"), CuttingText.parse(cut), edges, marks);
         } catch (IllegalArgumentException wrong) {
-            throw refuse(Illegible.why(wrong), where);
+            throw unreadable(Illegible.why(wrong), where);
         }
     }
 
     void add(Element element, Motion toMillimetres) {
         if (element.has("data-edge") && element.has("data-mark")) {
-            throw refuse(Message.of("file.piece.edge-and-mark", element.id()), where);
+            throw unreadable(Message.of("file.piece.edge-and-mark", element.id()), where);
         }
         Where at = where.mark(element.id());
         try {
@@ -201,7 +201,7 @@ final class PieceReader {
         }
     }
 
-    private static Refusal refuse(Message why, Where where) {
+    private static Refusal unreadable(Message why, Where where) {
         return new Refusal(new Reason.Unreadable(why, where));
     }
 }
