@@ -21,6 +21,7 @@ import picocli.CommandLine.TypeConversionException;
             AlterCommand.class,
             PrintCommand.class,
             MeasureCommand.class,
+            LessonCommand.class,
             WalkCommand.class
         },
         description =

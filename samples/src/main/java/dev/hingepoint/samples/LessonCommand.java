@@ -1,20 +1,21 @@
 package dev.hingepoint.samples;
 
-import dev.hingepoint.Refusal;
-import dev.hingepoint.pattern.Pattern;
+import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
+import dev.hingepoint.svg.file.WholeFiles;
 import dev.hingepoint.svg.lesson.Lesson;
-import dev.hingepoint.svg.lesson.LessonIndex;
 import dev.hingepoint.svg.lesson.Lessons;
 import dev.hingepoint.svg.page.Paper;
 import dev.hingepoint.svg.print.Scale;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -29,46 +30,102 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Writes lesson.html, a page for a browser, with every step and a slider that carries the amount from nothing to all of it;",
-            "lesson.pdf, the same to hand out, and each sheet of it as SVG in steps; student.pdf, an exercise to cut out, and answers.pdf.",
+            "lesson.pdf, the same to hand out, and each sheet of it in steps as SVG; student.pdf, an exercise to cut out, and answers.pdf.",
             "",
-            "Examples:",
-            "  hingepoint lesson concert-order.yaml --out lesson",
-            "  hingepoint lesson --all larkfield.yaml --size 40 --out lessons   every alteration there is, with an index.html"
+            "Examples: hingepoint lesson concert-order.yaml --out lesson",
+            "          hingepoint lesson --all larkfield.yaml --out lessons    a folder for every alteration there is, and index.html"
         })
 final class LessonCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "ORDER.yaml",
-            description = "The order: which pattern, which size, which alterations.")
-    private Path order;
+    @ArgGroup(multiplicity = "1")
+    private Taught taught;
 
-    @Option(names = "--all", paramLabel = "CARD.yaml", description = "A pattern: a lesson for each alteration there is.")
-    private Path card;
+    /** An order, or all that can be ordered. */
+    static final class Taught {
+        @Parameters(paramLabel = "ORDER.yaml", description = "The order: which pattern, which size, which alterations.")
+        private Path order;
 
-    @Option(names = "--size", description = "With --all, the size; the pattern's base size where it is not given.")
-    private String size;
+        @ArgGroup(exclusive = false)
+        private Pattern pattern;
+    }
+
+    /** A pattern, in one size. */
+    static final class Pattern {
+        @Option(
+                names = "--all",
+                required = true,
+                paramLabel = "CARD.yaml",
+                description = "A pattern's card, for a lesson of every alteration.")
+        private Path card;
+
+        @Option(names = "--size", paramLabel = "S", description = "With --all: the size, else the pattern's base size.")
+        private String size;
+    }
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path folder;
 
-    @Option(names = "--unit", defaultValue = "mm", description = "The unit that lengths are told in: mm, or in for inches.")
-    private String unit;
+    @Option(
+            names = "--unit",
+            paramLabel = "mm|in",
+            defaultValue = "mm",
+            converter = Units.class,
+            description = "The unit that lengths are told in, ${DEFAULT-VALUE} where not given.")
+    private Unit unit;
 
-    @Option(names = "--paper", defaultValue = "a4", description = "The paper of the handouts: a4 or letter.")
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "a4",
+            description = "The paper of handouts and exercises: a4 or letter; ${DEFAULT-VALUE} where not given.")
     private String paper;
 
-    @Option(names = "--scale", defaultValue = "1:4", description = "How large the exercises are: 1:4 or 1:2.")
+    @Option(
+            names = "--scale",
+            paramLabel = "1:N",
+            defaultValue = "1:4",
+            description = "How large an exercise is: 1:2 or 1:4; ${DEFAULT-VALUE} where not given.")
     private String scale;
 
     @Override
     public Integer call() {
-        if ((order == null) == (card == null)) {
-            throw Hingepoint.misused(spec, "lesson.one-of-two");
+        Lessons.Form form = new Lessons.Form(unit, Paper.named(paper), Scale.parse(scale));
+        return taught.pattern == null ? ordered(form) : all(form);
+    }
+
+    private int ordered(Lessons.Form form) {
+        OrderReader.ReadOrder read = OrderReader.read(taught.order);
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(read.card());
+        List<Lesson> lessons = Pieces.named(taught.order, () -> {
+            List<Lesson> all = Lesson.of(loaded.pattern(), read.order(), form.unit());
+            Lessons.write(all, form, folder);
+            return all;
+        });
+        PrintWriter out = spec.commandLine().getOut();
+        for (Lesson lesson : lessons) {
+            out.println(lesson.title() + " (" + lesson.order() + "): "
+                    + lesson.scenes().size() + " pictures");
+            lesson.worse().forEach(worse -> out.println("  worse now: " + worse));
         }
-        Lessons.Form form = new Lessons.Form(Units.parse(unit), Paper.named(paper), Scale.parse(scale));
-        return card == null ? ordered(form) : all(form);
+        out.println("written to " + folder
+                + ": lesson.html, lesson.pdf, steps/*.svg, student.pdf, answers.pdf; open lesson.html in a browser");
+        return Hingepoint.DONE;
+    }
+
+    private int all(Lessons.Form form) {
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(taught.pattern.card);
+        String size = taught.pattern.size == null ? loaded.pattern().card().baseSize() : taught.pattern.size;
+        Draft draft = Pieces.of(loaded, taught.pattern.card, size, Optional.empty());
+        Map<String, byte[]> files = Lessons.all(draft, form);
+        WholeFiles.writeBytes(folder, files);
+        long lessons = files.keySet().stream()
+                .filter(name -> name.endsWith("/lesson.html"))
+                .count();
+        spec.commandLine()
+                .getOut()
+                .println(lessons + " lessons written to " + folder + "; open index.html in a browser");
+        return Hingepoint.DONE;
     }
 }

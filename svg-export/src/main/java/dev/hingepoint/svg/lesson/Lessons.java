@@ -1,5 +1,15 @@
 package dev.hingepoint.svg.lesson;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Quantity;
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
+import dev.hingepoint.alter.Alteration;
+import dev.hingepoint.alter.Catalogue;
+import dev.hingepoint.alter.Options;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.WholeFiles;
 import dev.hingepoint.svg.page.Page;
@@ -12,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Writes lessons: a page for a browser, handouts, and exercises with their answers. */
 public final class Lessons {
@@ -27,14 +38,43 @@ public final class Lessons {
     public record Form(Unit unit, Paper paper, Scale scale) {
         /** In mm, on A4, exercises at a quarter. */
         public static final Form USUAL = new Form(Unit.MILLIMETRE, Paper.A4, Scale.QUARTER);
+
+        /** The least that holds a picture with its words, in mm: as wide as A4 and as high as letter paper. */
+        private static final double WIDTH = 210;
+
+        private static final double HEIGHT = 279;
+
+        /** @throws Refusal for a unit, a paper or a scale that is none of these */
+        public Form {
+            if (unit == Unit.CENTIMETRE) {
+                throw refused("lesson.unit");
+            }
+            if (paper.kind() != Paper.Kind.SHEET || paper.width() < WIDTH || paper.height() < HEIGHT) {
+                throw refused(
+                        "lesson.paper-too-small",
+                        Quantity.millimetres(WIDTH),
+                        Quantity.millimetres(HEIGHT),
+                        paper.name());
+            }
+            if (scale == Scale.FULL) {
+                throw refused("lesson.scale", scale.words());
+            }
+        }
+
+        private static Refusal refused(String key, Object... arguments) {
+            return new Refusal(Reason.BeyondLimit.of(Message.of(key, arguments), Where.UNKNOWN));
+        }
     }
 
     /**
      * Every file by its name: {@code lesson.html}, {@code lesson.pdf}, {@code steps/1.1.svg} and so on, {@code student.pdf}, {@code answers.pdf}.
      *
-     * @param lessons at least one
+     * @throws Refusal for no lessons: where nothing is altered, there is nothing to show
      */
     public static Map<String, byte[]> files(List<Lesson> lessons, Form form) {
+        if (lessons.isEmpty()) {
+            throw new Refusal(new Reason.Missing(Message.of("lesson.nothing-altered"), Where.UNKNOWN));
+        }
         List<Page> handout = new ArrayList<>();
         List<Page> student = new ArrayList<>();
         List<Page> answers = new ArrayList<>();
@@ -54,6 +94,32 @@ public final class Lessons {
         files.put("student.pdf", PdfPages.write(student, title + ", exercises"));
         files.put("answers.pdf", PdfPages.write(answers, title + ", answers"));
         return files;
+    }
+
+    /**
+     * A lesson for each alteration that the catalogue has, by its own example, each in a folder of its own, and {@code index.html} with a small picture of each; those that this
+     * pattern has no lines for are named there with the reason.
+     */
+    public static Map<String, byte[]> all(Draft draft, Form form) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        List<LessonIndex.Entry> entries = new ArrayList<>();
+        for (Alteration alteration : Catalogue.all()) {
+            String folder = alteration.name().replace(' ', '-');
+            try {
+                AlterationRequest request =
+                        new AlterationRequest(alteration.name(), new TreeMap<>(alteration.example()));
+                Lesson lesson = Lesson.of(draft, alteration, Options.of(request), form.unit());
+                files(List.of(lesson), form).forEach((name, contents) -> files.put(folder + "/" + name, contents));
+                entries.add(LessonIndex.Entry.of(lesson, folder));
+            } catch (Refusal refused) {
+                entries.add(LessonIndex.Entry.without(
+                        alteration.name(), refused.reason().sentence()));
+            }
+        }
+        Map<String, byte[]> all =
+                new LinkedHashMap<>(WholeFiles.encoded(Map.of("index.html", LessonIndex.html(draft, entries))));
+        all.putAll(files);
+        return all;
     }
 
     /**
