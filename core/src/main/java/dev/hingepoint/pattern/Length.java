@@ -113,8 +113,10 @@ public record Length(double mm) implements Comparable<Length> {
         return unit == Unit.INCH
                 ? MILLIMETRES
                         .matcher(words)
-                        .replaceAll(told ->
-                                (told.group(1) == null ? "" : retold(told.group(1)) + " to ") + retold(told.group(2)))
+                        .replaceAll(told -> (told.group(1) == null
+                                        ? ""
+                                        : retold(told.group(1)).replace(" in", "") + " to ")
+                                + retold(told.group(2)))
                 : words;
     }
 

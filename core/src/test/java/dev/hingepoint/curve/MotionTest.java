@@ -43,6 +43,27 @@ class MotionTest {
         assertEquals(0, moved.cross(along), 1e-9);
     }
 
+    /** A part of a turn is the turn by a part of its angle about the same hinge, and of a shift a part of its way. */
+    @Property(seed = "23")
+    void aPartOfATurnTurnsByThatPart(
+            @ForAll("points") Point hinge,
+            @ForAll("points") Point point,
+            @ForAll @DoubleRange(min = -3, max = 3) double angle,
+            @ForAll @DoubleRange(min = 0, max = 1) double part) {
+        Point turned = Motion.turn(hinge, angle).part(part).of(point);
+        double reach = 1 + hinge.distanceTo(point) + hinge.distanceTo(new Point(0, 0));
+        if (Math.abs(angle) > 1e-3) {
+            assertEquals(
+                    0, turned.distanceTo(Motion.turn(hinge, part * angle).of(point)), 1e-9 * reach / Math.abs(angle));
+        }
+        Vector way = hinge.minus(point);
+        assertEquals(0, Motion.shift(way).part(part).of(point).distanceTo(point.plus(way.times(part))), 1e-9);
+        Motion shear = Motion.shear(hinge, new Vector(1, 2), 0.1);
+        assertEquals(0, shear.part(1).of(point).distanceTo(shear.of(point)), 1e-9);
+        assertEquals(0, shear.part(0).of(point).distanceTo(point), 1e-9);
+        assertEquals(0, shear.part(0.5).of(point).distanceTo(point.midpoint(shear.of(point))), 1e-9);
+    }
+
     @Test
     void aFoldAgreesWithItsTwoNeighbours() {
         Point hinge = new Point(200, 100);

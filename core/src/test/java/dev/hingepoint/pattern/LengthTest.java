@@ -7,6 +7,7 @@ import dev.hingepoint.Refusal;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -70,5 +71,14 @@ class LengthTest {
         double told = Length.parse(Length.ofMillimetres(mm).inInches(), Unit.MILLIMETRE)
                 .mm();
         assertEquals(mm, told, 25.4 / 32 + 1e-9);
+    }
+
+    @Test
+    void aSentenceIsToldInInchesWithEveryLengthInIt() {
+        assertEquals("Fold out 1/2 in at centre back", Length.retold("Fold out 12.7 mm at centre back", Unit.INCH));
+        assertEquals("1/4 to 1 in is common", Length.retold("6.35 to 25.4 mm is common", Unit.INCH));
+        assertEquals("+1 1/2 in, -1 in, under 1/16 in", Length.retold("+38.1 mm, -25.4 mm, 0.3 mm", Unit.INCH));
+        assertEquals("0 in of 3 mmol in size 40", Length.retold("0 mm of 3 mmol in size 40", Unit.INCH));
+        assertEquals("12.7 mm", Length.retold("12.7 mm", Unit.MILLIMETRE));
     }
 }
