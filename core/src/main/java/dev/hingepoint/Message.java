@@ -21,7 +21,7 @@ public record Message(String key, List<Object> arguments) {
 
     public Message {
         Objects.requireNonNull(key);
-        arguments = kept(arguments);
+        arguments = arguments.stream().map(Message::kept).toList();
     }
 
     public static Message of(String key, Object... arguments) {
@@ -74,13 +74,9 @@ public record Message(String key, List<Object> arguments) {
         return argument.toString();
     }
 
-    private static List<Object> kept(Collection<?> arguments) {
-        return arguments.stream().map(Message::kept).toList();
-    }
-
     private static Object kept(Object argument) {
         if (argument instanceof Collection<?> several) {
-            return kept(several);
+            return several.stream().map(Message::kept).toList();
         }
         boolean isTyped = argument instanceof Message || argument instanceof Quantity || argument instanceof Number;
         return isTyped ? argument : argument.toString();
