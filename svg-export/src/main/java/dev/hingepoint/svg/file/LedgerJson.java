@@ -71,7 +71,7 @@ public final class LedgerJson {
     }
 
     /** A JSON string (RFC 8259, section 7). */
-    static String text(String text) {
+    public static String text(String text) {
         StringBuilder json = new StringBuilder("\"");
         text.codePoints().forEach(c -> {
             if (c == '"' || c == '\\') {

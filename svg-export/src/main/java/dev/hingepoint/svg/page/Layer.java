@@ -25,4 +25,9 @@ public enum Layer {
     public String words() {
         return words;
     }
+
+    /** Its name in a file, as one word: "stitching-lines". */
+    public String id() {
+        return words.replaceAll("[^a-z]+", "-");
+    }
 }

@@ -10,6 +10,11 @@ import java.util.stream.Collectors;
 
 /** Writes a page as SVG at true scale: width, height and viewBox in mm, and the page size for a browser that prints it. Each {@link Layer} is one group. */
 public final class SvgPage {
+    private static final int DECIMALS = 4;
+
+    /** A picture on a screen is looked at, not cut from: a hundredth of a mm is well below a dot of it, even enlarged. */
+    private static final int INLINE_DECIMALS = 2;
+
     private SvgPage() {}
 
     /** The page as a whole SVG document, the same text in any locale. */
@@ -25,25 +30,27 @@ public final class SvgPage {
     }
 
     /**
-     * The same drawing as a picture inside another document: no size of its own, each layer a group of the class {@code layer-} and its name, and named for who cannot see it.
+     * The same drawing as a picture inside another document: no size of its own, each layer a group of the class {@code layer-} and its id, and named for who cannot see it.
      *
      * @param box what of it is shown, in the drawing's mm
-     * @param id a name that no other picture of the document has
      */
-    public static String inline(Drawn drawn, Box box, String id, String title) {
+    public static String inline(Drawn drawn, Box box, String title) {
         Paper sheet = new Paper("", box.right(), box.bottom(), Paper.Kind.SHEET);
-        StringBuilder svg =
-                new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\""
-                        + id + "\" viewBox=\"" + Numbers.of(box.left()) + " " + Numbers.of(box.top()) + " "
-                        + Numbers.of(box.width()) + " " + Numbers.of(box.height()) + "\">\n<title id=\"" + id + "\">"
-                        + Xml.escaped(title) + "</title>\n");
+        StringBuilder svg = new StringBuilder(opening(box, title));
         new Page(1, 1, sheet, 0, 1, drawn, Drawn.NOTHING).layers().forEach((layer, on) -> {
-            svg.append("<g class=\"layer-" + named(layer) + "\">\n");
-            content(svg, on, 1);
+            svg.append("<g class=\"layer-" + layer.id() + "\">\n");
+            content(svg, on, 1, INLINE_DECIMALS);
             on.texts().forEach(text -> svg.append(text(text)));
             svg.append("</g>\n");
         });
         return svg.append("</svg>\n").toString();
+    }
+
+    /** How a picture inside another document begins. Its name is a label, since a title would stand over the picture as soon as someone points at it. */
+    public static String opening(Box box, String title) {
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"" + Xml.escaped(title)
+                + "\" viewBox=\"" + Numbers.of(box.left()) + " " + Numbers.of(box.top()) + " "
+                + Numbers.of(box.width()) + " " + Numbers.of(box.height()) + "\">\n";
     }
 
     private static String write(Page page, Box clip, String title) {
@@ -62,8 +69,8 @@ public final class SvgPage {
     }
 
     private static void layer(StringBuilder svg, Layer layer, Drawn drawn, double weight) {
-        svg.append("<g id=\"" + named(layer) + "\">\n");
-        content(svg, drawn, weight);
+        svg.append("<g id=\"" + layer.id() + "\">\n");
+        content(svg, drawn, weight, DECIMALS);
         if (!drawn.texts().isEmpty()) {
             svg.append("<g clip-path=\"url(#printable)\">\n");
             drawn.texts().forEach(text -> svg.append(text(text)));
@@ -72,27 +79,23 @@ public final class SvgPage {
         svg.append("</g>\n");
     }
 
-    private static String named(Layer layer) {
-        return layer.words().replaceAll("[^a-z]+", "-");
-    }
-
-    private static void content(StringBuilder svg, Drawn drawn, double weight) {
-        drawn.areas().forEach(area -> area(svg, area));
+    private static void content(StringBuilder svg, Drawn drawn, double weight, int decimals) {
+        drawn.areas().forEach(area -> area(svg, area, decimals));
         Look.group(drawn.strokes(), weight).forEach((look, strokes) -> {
             svg.append("<path fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" ")
                     .append(attributes(look))
                     .append(" d=\"");
-            strokes.forEach(stroke -> data(svg, stroke.points()));
+            strokes.forEach(stroke -> data(svg, stroke.points(), decimals));
             svg.append("\"/>\n");
         });
     }
 
-    private static void area(StringBuilder svg, Area area) {
+    private static void area(StringBuilder svg, Area area, int decimals) {
         int[] colour = area.tint().colour();
         svg.append("<path stroke=\"none\" fill=\"#")
                 .append(String.format(Locale.ROOT, "%02x%02x%02x", colour[0], colour[1], colour[2]))
                 .append("\" d=\"");
-        data(svg, area.ring());
+        data(svg, area.ring(), decimals);
         svg.append("Z\"/>\n");
     }
 
@@ -107,12 +110,12 @@ public final class SvgPage {
                 + (offset.equals("0") ? "" : " stroke-dashoffset=\"" + offset + "\"");
     }
 
-    private static void data(StringBuilder data, List<Point> points) {
+    private static void data(StringBuilder data, List<Point> points, int decimals) {
         for (int i = 0; i < points.size(); i++) {
             data.append(i == 0 ? 'M' : 'L')
-                    .append(Numbers.of(points.get(i).x()))
+                    .append(Numbers.of(points.get(i).x(), decimals))
                     .append(' ')
-                    .append(Numbers.of(points.get(i).y()));
+                    .append(Numbers.of(points.get(i).y(), decimals));
         }
     }
 

@@ -17,12 +17,12 @@ import javax.imageio.ImageIO;
  * Programs of the machine that draw or print what the library writes. A test that needs one is skipped on a machine without it, and
  * fails there where {@code HINGEPOINT_RENDERERS=required} says that it is meant to be there.
  */
-final class Renderers {
+public final class Renderers {
     private static final int DPI = 300;
 
     private Renderers() {}
 
-    static void need(String... programs) {
+    public static void need(String... programs) {
         for (String program : programs) {
             boolean isThere = Stream.of(System.getenv("PATH").split(File.pathSeparator))
                     .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
@@ -34,7 +34,7 @@ final class Renderers {
     }
 
     /** @return what the program printed */
-    static String run(String... command) throws IOException, InterruptedException {
+    public static String run(String... command) throws IOException, InterruptedException {
         Path log = Files.createTempFile("renderer", ".txt");
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)

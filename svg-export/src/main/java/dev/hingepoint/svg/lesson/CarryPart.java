@@ -1,0 +1,119 @@
+package dev.hingepoint.svg.lesson;
+
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.svg.file.LedgerJson;
+import dev.hingepoint.svg.file.Numbers;
+import dev.hingepoint.svg.file.Xml;
+import dev.hingepoint.svg.page.Layer;
+import dev.hingepoint.svg.page.Stroke;
+import dev.hingepoint.svg.page.Style;
+import dev.hingepoint.svg.page.SvgPage;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The amount that a slider carries from nothing to full, frame by frame, over the lines as they were. In the page itself stands the full amount: what is printed, and seen without script. */
+record CarryPart(Lesson lesson, String id, Lengths lengths) {
+    private static final double HUNDREDTHS = 100;
+
+    /** Dots of the screen (CSS px, 96 an inch) that a mm of a line's width takes, as on paper. */
+    private static final double DOTS = 96 / 25.4;
+
+    private static final String CONTROLS = """
+            <label for="%1$s-amount">Amount</label>
+            <input type="range" id="%1$s-amount" autocomplete="off" min="0" max="%2$s" step="1" value="%2$s" aria-valuetext="%3$s"/>
+            <button type="button" class="play">Play</button>
+            """;
+
+    String html() {
+        List<Carry.Frame> frames = lesson.carry().frames();
+        Carry.Frame full = frames.get(frames.size() - 1);
+        String told = Xml.escaped(full.told());
+        Set<Layer> layers = EnumSet.of(Layer.GRID, Layer.ORIGINAL);
+        full.lines().forEach(line -> layers.add(line.layer()));
+        String picture =
+                "<figure>\n<figcaption class=\"told\">" + told + "</figcaption>\n<div class=\"picture\" role=\"group\""
+                        + " aria-label=\"Picture of the amount carried\">\n" + picture(frames.get(0), full)
+                        + "</div>\n</figure>\n<script type=\"application/json\">"
+                        + json(frames) + "</script>\n";
+        String controls = CONTROLS.formatted(id, frames.size() - 1, told);
+        return new Viewer("carry", "Carry the amount", controls, layers, picture).html(lengths);
+    }
+
+    private String picture(Carry.Frame nothing, Carry.Frame full) {
+        StringBuilder svg = new StringBuilder(
+                SvgPage.opening(lesson.carry().box(), "The lines as the amount grows, over the lines as they were"));
+        svg.append("<g class=\"layer-" + Layer.GRID.id() + "\">\n");
+        for (Style style : List.of(Style.GRID, Style.GRID_WIDE)) {
+            svg.append(path("", style, gridData(style)));
+        }
+        svg.append("</g>\n<g class=\"layer-" + Layer.ORIGINAL.id() + "\">\n");
+        nothing.lines().forEach(line -> svg.append(path("", Style.BEFORE, line.data())));
+        svg.append("</g>\n");
+        full.lines()
+                .forEach(line -> svg.append("<g class=\"layer-" + line.layer().id() + "\">"
+                        + path(" class=\"carried\"", line.style(), line.data()) + "</g>\n"));
+        return svg.append("</svg>\n").toString();
+    }
+
+    private String gridData(Style style) {
+        StringBuilder data = new StringBuilder();
+        for (Stroke line : lengths.grid(lesson.carry().box(), HUNDREDTHS).strokes()) {
+            if (line.style() == style) {
+                Point from = line.points().get(0);
+                Point to = line.points().get(1);
+                data.append("M" + Numbers.of(from.x()) + " " + Numbers.of(from.y()) + "L" + Numbers.of(to.x()) + " "
+                        + Numbers.of(to.y()));
+            }
+        }
+        return data.toString();
+    }
+
+    /** A line as wide as on paper, however large the pattern is shown: the style sheet keeps its width as the picture grows. */
+    private static String path(String attributes, Style style, String data) {
+        String dashes = style.dashes().stream()
+                .map(length -> Numbers.of(length * DOTS, 2))
+                .collect(Collectors.joining(" "));
+        return "<path" + attributes + " fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\" stroke-width=\""
+                + Numbers.of(style.width() * DOTS, 2) + "\""
+                + (dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\"") + " d=\"" + Xml.escaped(data)
+                + "\"/>\n";
+    }
+
+    /** What is told of each frame, each path once, and which paths a frame shows. */
+    private static String json(List<Carry.Frame> frames) {
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        List<String> shown = new ArrayList<>();
+        for (Carry.Frame frame : frames) {
+            shown.add(frame.lines().stream()
+                    .map(line -> {
+                        numbers.putIfAbsent(line.data(), numbers.size());
+                        return numbers.get(line.data()).toString();
+                    })
+                    .collect(Collectors.joining(",", "[", "]")));
+        }
+        String told =
+                frames.stream().map(frame -> LedgerJson.text(frame.told())).collect(Collectors.joining(","));
+        String paths = numbers.keySet().stream().map(LedgerJson::text).collect(Collectors.joining(",\n"));
+        return inScript(
+                "{\"told\":[" + told + "],\n\"paths\":[" + paths + "],\n\"frames\":[" + String.join(",", shown) + "]}");
+    }
+
+    /** Text outside ASCII, and what could end a script or begin markup, as escapes of JSON: it can only stand inside strings. */
+    private static String inScript(String json) {
+        StringBuilder escaped = new StringBuilder(json.length());
+        json.chars().forEach(c -> {
+            if (c == '<' || c == '>' || c == '&' || c > '~') {
+                escaped.append(String.format(Locale.ROOT, "\\u%04x", c));
+            } else {
+                escaped.append((char) c);
+            }
+        });
+        return escaped.toString();
+    }
+}

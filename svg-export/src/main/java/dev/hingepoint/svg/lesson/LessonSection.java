@@ -1,0 +1,92 @@
+package dev.hingepoint.svg.lesson;
+
+import dev.hingepoint.svg.file.Xml;
+import dev.hingepoint.svg.page.Drawn;
+import dev.hingepoint.svg.page.Layer;
+import dev.hingepoint.svg.page.Stroke;
+import dev.hingepoint.svg.page.SvgPage;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * One lesson on the page: what was ordered and why, its steps, its amount to carry, and what came of it.
+ *
+ * @param number what stands before its name: "2. ", where there are several
+ * @param id what the section is linked by
+ */
+record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
+    private static final String CONTROLS = """
+            <button type="button" class="previous">Previous step</button>
+            <p class="where">Step 1 of %s</p>
+            <button type="button" class="next">Next step</button>
+            """;
+
+    /** The alteration's name, as a heading. */
+    static String heading(Lesson lesson) {
+        return capitalised(lesson.alteration());
+    }
+
+    static String capitalised(String words) {
+        int first = words.isEmpty() ? 0 : words.offsetByCodePoints(0, 1);
+        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
+    }
+
+    /** What is altered. */
+    static String of(Lesson lesson) {
+        return lesson.pattern() + ", size " + lesson.size();
+    }
+
+    String html() {
+        return "<section class=\"lesson\" id=\"" + id + "\" aria-labelledby=\"" + id + "-name\">\n<h2 id=\"" + id
+                + "-name\">" + number + Xml.escaped(heading(lesson)) + "</h2>\n<p>Ordered for the "
+                + Xml.escaped(of(lesson)) + ": <strong>" + Xml.escaped(lesson.alteration() + ", " + lesson.order())
+                + "</strong>.</p>\n"
+                + lesson.why().map(LessonSection::why).orElse("")
+                + "<p class=\"caution\">Sew a toile before you cut good cloth. These pictures show how the lines move:"
+                + " they are not to scale, so cut from the printed pattern, never from them.</p>\n"
+                + steps()
+                + new CarryPart(lesson, id, lengths).html() + new Outcome(lesson, lengths).html() + "</section>\n";
+    }
+
+    private static String why(Why why) {
+        return "<div class=\"why\">\n<h3>Why</h3>\n<dl>\n<dt>Called for by</dt>\n<dd>" + Xml.escaped(why.calledForBy())
+                + "</dd>\n</dl>\n</div>\n";
+    }
+
+    private String steps() {
+        List<Scene> scenes = lesson.scenes();
+        StringBuilder steps = new StringBuilder("<ol class=\"steps\">\n");
+        Set<Layer> layers = EnumSet.of(Layer.GRID);
+        for (int i = 0; i < scenes.size(); i++) {
+            steps.append(step(scenes.get(i), i + 1));
+            layers.addAll(layers(scenes.get(i).drawn()));
+        }
+        steps.append("</ol>\n<p class=\"spoken\" role=\"status\"></p>\n");
+        return new Viewer("stepper", "Step by step", CONTROLS.formatted(scenes.size()), layers, steps.toString())
+                .html(lengths);
+    }
+
+    private String step(Scene scene, int number) {
+        String name = scene.kind().words() + (scene.piece().isEmpty() ? "" : ": " + scene.piece());
+        String which = "Step " + number + " of " + lesson.scenes().size();
+        Drawn onGrid = scene.drawn().and(lengths.grid(scene.box(), lesson.scale()));
+        return "<li class=\"step" + (number == 1 ? " now" : "") + "\"><figure>\n<div class=\"picture\" role=\"group\""
+                + " aria-label=\"Picture of step " + number + "\">\n"
+                + SvgPage.inline(onGrid, scene.box(), name)
+                + "</div>\n<figcaption>\n<h4><span class=\"number\">" + which + ". </span>" + Xml.escaped(name)
+                + "</h4>\n<p>" + Xml.escaped(scene.caption()) + "</p>\n</figcaption>\n</figure></li>\n";
+    }
+
+    private static Set<Layer> layers(Drawn drawn) {
+        Set<Layer> layers = EnumSet.noneOf(Layer.class);
+        for (Stroke stroke : drawn.strokes()) {
+            layers.add(stroke.style().layer());
+        }
+        if (!drawn.texts().isEmpty()) {
+            layers.add(Layer.LABELS);
+        }
+        return layers;
+    }
+}

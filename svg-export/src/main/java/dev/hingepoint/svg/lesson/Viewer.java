@@ -1,0 +1,75 @@
+package dev.hingepoint.svg.lesson;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.svg.page.Drawn;
+import dev.hingepoint.svg.page.Layer;
+import dev.hingepoint.svg.page.Stroke;
+import dev.hingepoint.svg.page.Style;
+import dev.hingepoint.svg.page.SvgPage;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Pictures to look at closely: with layers to show or hide, which are the key to their lines as well, and a zoom.
+ *
+ * @param kind what the page's script knows it by
+ * @param controls what steers it
+ * @param layers what its pictures have
+ */
+record Viewer(String kind, String heading, String controls, Set<Layer> layers, String pictures) {
+    /** The layers that can be hidden, in the order they are offered, each with the line that stands for it in the key. */
+    private static final Map<Layer, Style> HIDEABLE = new EnumMap<>(Map.of(
+            Layer.GRID,
+            Style.GRID_WIDE,
+            Layer.ORIGINAL,
+            Style.BEFORE,
+            Layer.STITCHING,
+            Style.STITCHING,
+            Layer.MARKS,
+            Style.LEVEL,
+            Layer.CUTTING,
+            Style.CUTTING,
+            Layer.LABELS,
+            Style.LEADER));
+
+    private static final String ZOOM = """
+            <div class="zoom" role="group" aria-label="Size of the picture">
+            <button type="button" data-zoom="smaller" aria-label="Smaller">\u2212</button>
+            <span class="percent">100 %</span>
+            <button type="button" data-zoom="larger" aria-label="Larger">+</button>
+            <button type="button" data-zoom="whole">Whole picture</button>
+            </div>
+            """;
+
+    /** The grid is hidden at first: it is for counting, and crowds a first look. */
+    String html(Lengths lengths) {
+        return "<div class=\"viewer " + kind + " without-grid\">\n<h3>" + heading + "</h3>\n<div class=\"controls\">\n"
+                + controls + ZOOM + "</div>\n" + key(lengths) + pictures + "</div>\n";
+    }
+
+    private String key(Lengths lengths) {
+        StringBuilder key = new StringBuilder("<fieldset class=\"layers\">\n<legend>Lines shown</legend>\n");
+        HIDEABLE.forEach((layer, style) -> {
+            if (layers.contains(layer)) {
+                String words = LessonSection.capitalised(layer.words())
+                        + (layer == Layer.GRID ? ": " + lengths.gridWords() : "");
+                key.append("<label><input type=\"checkbox\" autocomplete=\"off\" data-layer=\"" + layer.id() + "\""
+                        + (layer == Layer.GRID ? "" : " checked=\"checked\"")
+                        + "/> <span class=\"swatch\" aria-hidden=\"true\">" + swatch(style)
+                        + "</span> " + words + "</label>\n");
+            }
+        });
+        return key.append("</fieldset>\n").toString();
+    }
+
+    private static String swatch(Style style) {
+        Stroke line = Stroke.of(style, new Point(0, 1), new Point(14, 1));
+        return SvgPage.inline(
+                new Drawn(List.of(line), List.of()),
+                new Box(0, 0, 14, 2),
+                style.layer().words());
+    }
+}

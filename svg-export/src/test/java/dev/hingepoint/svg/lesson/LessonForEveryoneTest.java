@@ -1,0 +1,211 @@
+package dev.hingepoint.svg.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.results.Results;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import dev.hingepoint.pattern.Unit;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The page for who cannot see it, has a small screen, no script, or only paper. */
+class LessonForEveryoneTest {
+    private static final int PHONE = 360;
+    private static final String HTML =
+            LessonPage.html(List.of(MadeUpLesson.lesson(), MadeUpLesson.lesson()), Unit.MILLIMETRE);
+    private static Browser browser;
+
+    @BeforeAll
+    static void start() throws IOException {
+        browser = Browser.start();
+    }
+
+    @AfterAll
+    static void end() throws IOException {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    /** WCAG 2 A and AA and good practice, as axe-core checks them. */
+    @Test
+    void anAccessibilityCheckerFindsNothing() throws IOException {
+        for (int width : List.of(1280, PHONE)) {
+            browser.open(HTML, width, 800);
+            assertNoViolation("at first, " + width);
+            for (String button : List.of(".next", "[data-zoom=larger]", "[data-layer=grid]")) {
+                browser.all(button).forEach(one -> browser.ask("arguments[0].click()", one));
+            }
+            assertNoViolation("enlarged, at the second step, on its grid, " + width);
+        }
+    }
+
+    /** That the checker checks: a label taken away, and a text made pale. */
+    @Test
+    void theCheckerWouldFindSomething() throws IOException {
+        browser.open(HTML, 1280, 800);
+        browser.ask("document.querySelector('label[for]').remove(); document.querySelector('h2').style.color = '#ccc'");
+        List<String> found = violations(new AxeBuilder().analyze(browser.driver()));
+        assertTrue(found.stream().anyMatch(one -> one.startsWith("label")), found.toString());
+        assertTrue(found.stream().anyMatch(one -> one.startsWith("color-contrast")), found.toString());
+    }
+
+    private static void assertNoViolation(String when) {
+        Results results = new AxeBuilder().analyze(browser.driver());
+        assertEquals(List.of(), violations(results), when);
+        assertTrue(
+                results.getPasses().stream().anyMatch(rule -> rule.getId().equals("color-contrast")),
+                "contrast was checked");
+        assertTrue(results.getPasses().stream().anyMatch(rule -> rule.getId().equals("label")), "labels were checked");
+        assertEquals(
+                List.of(),
+                results.getIncomplete().stream()
+                        .map(rule -> rule.getId() + rule.getNodes())
+                        .toList(),
+                "nothing is left to a person's eye, " + when);
+    }
+
+    private static List<String> violations(Results results) {
+        return results.getViolations().stream()
+                .map(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes())
+                .toList();
+    }
+
+    @Test
+    void onAPhoneOnlyPicturesAndTablesScrollSideways() throws IOException {
+        browser.open(HTML, PHONE, 740);
+        browser.all(".next, [data-zoom=larger]").forEach(one -> browser.ask("arguments[0].click()", one));
+        assertEquals(
+                List.of(),
+                browser.ask("const wide = document.documentElement.clientWidth;"
+                        + " return [...document.body.querySelectorAll('*')]"
+                        + ".filter(one => one.closest('.picture, .sideways') === null || one.matches('.picture, .sideways'))"
+                        + ".filter(one => one.getBoundingClientRect().right > wide + 0.5).map(one => one.outerHTML)"));
+        assertEquals(
+                browser.ask("return document.documentElement.clientWidth"),
+                browser.ask("return document.documentElement.scrollWidth"));
+    }
+
+    /** WCAG 2.2, 2.5.8 asks for 24 px; fingers like 44. */
+    @Test
+    void whatIsTappedIsLargeEnough() throws IOException {
+        browser.open(HTML, PHONE, 740);
+        assertEquals(
+                List.of(),
+                browser.ask("return [...document.querySelectorAll('button, [type=range]')]"
+                        + ".filter(one => 44 > one.getBoundingClientRect().height).map(one => one.outerHTML)"));
+        assertEquals(
+                List.of(),
+                browser.ask("return [...document.querySelectorAll('.layers label')]"
+                        + ".filter(one => 24 > one.getBoundingClientRect().height).map(one => one.outerHTML)"));
+    }
+
+    @Test
+    void withoutScriptAllStepsAreThereAndNoButtonThatDoesNothing() throws IOException {
+        browser.command("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        try {
+            browser.open(HTML, 1280, 800);
+            assertEquals(10, browser.shown(".step").size());
+            assertEquals(0, browser.shown("button, input").size());
+            Carry.Frame full = MadeUpLesson.lesson().carry().frames().get(MadeUpLesson.FRAMES - 1);
+            assertEquals(full.told(), browser.find(".told").getText());
+            assertEquals(full.lines().get(0).data(), browser.find(".carried").getAttribute("d"));
+        } finally {
+            browser.command("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+        }
+    }
+
+    @Test
+    void onPaperEachStepHasAPageAndTheTablesTheirOwn() throws IOException {
+        browser.open(HTML, 1280, 800);
+        browser.find(".next").click();
+        List<String> pages = text(browser.print());
+        List<Scene> scenes = MadeUpLesson.lesson().scenes();
+        int each = 1 + scenes.size() + 2;
+        assertEquals(2 * each, pages.size(), "an opening, the steps, the full amount, and the tables");
+        for (int i = 0; i < 2 * each; i++) {
+            String page = pages.get(i);
+            int step = i % each;
+            assertEquals(step == 0, page.contains("Ordered for the"), page);
+            assertEquals(step > 0 && step <= scenes.size() ? 1 : 0, page.split("Step \\d+ of", -1).length - 1, page);
+            if (step > 0 && step <= scenes.size()) {
+                assertTrue(
+                        page.contains("Step " + step + " of 5")
+                                && page.contains(scenes.get(step - 1).caption()),
+                        page);
+            }
+            assertEquals(step == each - 2, page.contains("24 mm of 24 mm"), page);
+            assertEquals(step == each - 1, page.contains("What changed"), page);
+            assertTrue(!page.contains("Next step") && !page.contains("Play"), page);
+        }
+    }
+
+    /** Whatever the slider stands at: afterwards it stands there again. */
+    @Test
+    void onPaperTheFullAmountIsDrawn() throws IOException {
+        browser.open(HTML, 1280, 800);
+        String before = browser.find(".carried").getAttribute("d");
+        text(browser.print());
+        assertEquals(before, browser.find(".carried").getAttribute("d"));
+    }
+
+    /** Black lines on the lightest greys: a tint is read as paper, a line as ink, and lines are told apart by width and dashes, not by colour. */
+    @Test
+    void onABlackAndWhitePrintLinesStandOutFromTints() throws IOException {
+        browser.open(HTML, 1280, 800);
+        Path pdf = browser.print();
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(1, 150, ImageType.GRAY);
+            int ink = 0;
+            int tint = 0;
+            int between = 0;
+            for (int y = 0; y < page.getHeight(); y++) {
+                for (int x = 0; x < page.getWidth(); x++) {
+                    int grey = page.getRaster().getSample(x, y, 0);
+                    ink += grey < 60 ? 1 : 0;
+                    tint += grey > 190 && grey < 250 ? 1 : 0;
+                    between += grey >= 60 && grey <= 190 ? 1 : 0;
+                }
+            }
+            assertTrue(tint > 100_000, "the part is tinted: " + tint);
+            assertTrue(ink > 5_000, "its lines are black: " + ink);
+            assertTrue(between < ink, "nothing but the edges of lines is in between: " + between);
+        }
+        browser.command("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        try {
+            assertEquals(
+                    List.of("rgb(0, 0, 0)"),
+                    browser.ask("return [...new Set([...document.querySelectorAll("
+                            + "'.picture g:not(.layer-grid) > path:not([stroke=none])')]"
+                            + ".map(path => getComputedStyle(path).stroke))]"));
+        } finally {
+            browser.command("Emulation.setEmulatedMedia", Map.of("media", ""));
+        }
+    }
+
+    private static List<String> text(Path pdf) throws IOException {
+        List<String> pages = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            for (int i = 1; i <= document.getNumberOfPages(); i++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(i);
+                stripper.setEndPage(i);
+                pages.add(stripper.getText(document).replaceAll("\\s+", " "));
+            }
+        }
+        return pages;
+    }
+}
