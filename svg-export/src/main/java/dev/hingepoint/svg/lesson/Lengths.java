@@ -54,9 +54,7 @@ record Lengths(Unit unit) {
 
     /** What the grid is, in words. */
     String gridWords() {
-        return unit == Unit.INCH
-                ? "squares of 1 in, heavier lines every 6 in"
-                : "squares of 1 cm, heavier lines every 5 cm";
+        return unit == Unit.INCH ? "grid of 1 in, heavier every 6 in" : "grid of 1 cm, heavier every 5 cm";
     }
 
     /**

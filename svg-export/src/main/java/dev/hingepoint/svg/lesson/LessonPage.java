@@ -51,7 +51,7 @@ public final class LessonPage {
     }
 
     private static String title(List<Lesson> lessons) {
-        String what = lessons.size() == 1 ? LessonSection.heading(lessons.get(0)) : lessons.size() + " alterations";
+        String what = lessons.size() == 1 ? lessons.get(0).title() : lessons.size() + " alterations";
         String of = lessons.stream().map(LessonSection::of).distinct().collect(Collectors.joining("; "));
         return what + ", step by step: " + of;
     }
@@ -63,7 +63,7 @@ public final class LessonPage {
     private static String contents(List<Lesson> lessons) {
         return IntStream.range(0, lessons.size())
                 .mapToObj(i -> "<li><a href=\"#" + id(i) + "\">"
-                        + Xml.escaped(LessonSection.heading(lessons.get(i)))
+                        + Xml.escaped(lessons.get(i).title())
                         + "</a> <span>" + Xml.escaped(lessons.get(i).order()) + "</span></li>\n")
                 .collect(Collectors.joining("", "<nav aria-label=\"Lessons\">\n<ol>\n", "</ol>\n</nav>\n"));
     }

@@ -3,7 +3,6 @@ package dev.hingepoint.svg.lesson;
 import dev.hingepoint.svg.file.Xml;
 import dev.hingepoint.svg.page.Drawn;
 import dev.hingepoint.svg.page.Layer;
-import dev.hingepoint.svg.page.Stroke;
 import dev.hingepoint.svg.page.SvgPage;
 import java.util.EnumSet;
 import java.util.List;
@@ -18,15 +17,10 @@ import java.util.Set;
  */
 record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
     private static final String CONTROLS = """
-            <button type="button" class="previous">Previous step</button>
+            <button type="button" class="previous">Previous</button>
+            <button type="button" class="next">Next</button>
             <p class="where">Step 1 of %s</p>
-            <button type="button" class="next">Next step</button>
             """;
-
-    /** The alteration's name, as a heading. */
-    static String heading(Lesson lesson) {
-        return capitalised(lesson.alteration());
-    }
 
     static String capitalised(String words) {
         int first = words.isEmpty() ? 0 : words.offsetByCodePoints(0, 1);
@@ -40,12 +34,13 @@ record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
 
     String html() {
         return "<section class=\"lesson\" id=\"" + id + "\" aria-labelledby=\"" + id + "-name\">\n<h2 id=\"" + id
-                + "-name\">" + number + Xml.escaped(heading(lesson)) + "</h2>\n<p>Ordered for the "
+                + "-name\">" + number + Xml.escaped(lesson.title()) + "</h2>\n<p>Ordered for the "
                 + Xml.escaped(of(lesson)) + ": <strong>" + Xml.escaped(lesson.alteration() + ", " + lesson.order())
                 + "</strong>.</p>\n"
                 + lesson.why().map(LessonSection::why).orElse("")
-                + "<p class=\"caution\">Sew a toile before you cut good cloth. These pictures show how the lines move:"
+                + "<p class=\"caution\">" + Handout.TOILE + " These pictures show how the lines move:"
                 + " they are not to scale, so cut from the printed pattern, never from them.</p>\n"
+                + Viewer.key(layers(), lengths)
                 + steps()
                 + new CarryPart(lesson, id, lengths).html() + new Outcome(lesson, lengths).html() + "</section>\n";
     }
@@ -58,35 +53,38 @@ record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
     private String steps() {
         List<Scene> scenes = lesson.scenes();
         StringBuilder steps = new StringBuilder("<ol class=\"steps\">\n");
-        Set<Layer> layers = EnumSet.of(Layer.GRID);
         for (int i = 0; i < scenes.size(); i++) {
             steps.append(step(scenes.get(i), i + 1));
-            layers.addAll(layers(scenes.get(i).drawn()));
         }
         steps.append("</ol>\n<p class=\"spoken\" role=\"status\"></p>\n");
-        return new Viewer("stepper", "Step by step", CONTROLS.formatted(scenes.size()), layers, steps.toString())
+        return new Viewer("stepper", "Step by step", CONTROLS.formatted(scenes.size()), layers(), steps.toString())
                 .html(lengths);
     }
 
     private String step(Scene scene, int number) {
         String name = scene.kind().words() + (scene.piece().isEmpty() ? "" : ": " + scene.piece());
         String which = "Step " + number + " of " + lesson.scenes().size();
-        Drawn onGrid = scene.drawn().and(lengths.grid(scene.box(), lesson.scale()));
+        Drawn onGrid = scene.drawn().and(lengths.grid(scene.box(), scene.scale()));
         return "<li class=\"step" + (number == 1 ? " now" : "") + "\"><figure>\n<div class=\"picture\" role=\"group\""
                 + " aria-label=\"Picture of step " + number + "\">\n"
                 + SvgPage.inline(onGrid, scene.box(), name)
                 + "</div>\n<figcaption>\n<h4><span class=\"number\">" + which + ". </span>" + Xml.escaped(name)
-                + "</h4>\n<p>" + Xml.escaped(scene.caption()) + "</p>\n</figcaption>\n</figure></li>\n";
+                + "</h4>\n<p>" + Xml.escaped(sentence(scene.caption())) + "</p>\n</figcaption>\n</figure></li>\n";
     }
 
-    private static Set<Layer> layers(Drawn drawn) {
-        Set<Layer> layers = EnumSet.noneOf(Layer.class);
-        for (Stroke stroke : drawn.strokes()) {
-            layers.add(stroke.style().layer());
-        }
-        if (!drawn.texts().isEmpty()) {
-            layers.add(Layer.LABELS);
+    private Set<Layer> layers() {
+        Set<Layer> layers = EnumSet.of(Layer.GRID);
+        for (Scene scene : lesson.scenes()) {
+            scene.drawn().strokes().forEach(stroke -> layers.add(stroke.style().layer()));
+            if (!scene.drawn().texts().isEmpty()) {
+                layers.add(Layer.LABELS);
+            }
         }
         return layers;
+    }
+
+    /** Captions are written without a full stop. */
+    private static String sentence(String caption) {
+        return caption.endsWith(".") ? caption : caption + ".";
     }
 }

@@ -34,9 +34,10 @@ record Outcome(Lesson lesson, Lengths lengths) {
                 + changed("Girths of the whole body, finished", GIRTH, girths)
                 + list(lesson.changed().notes())
                 + "<h3>What did not</h3>\n"
-                + list(lesson.kept().stream().map(Outcome::promise).toList())
                 + unchanged("Edges as long as before, as they are sewn", EDGE, edges)
                 + unchanged("Girths as before, of the whole body, finished", GIRTH, girths)
+                + "<h3>What it was held to</h3>\n"
+                + list(lesson.kept().stream().map(Outcome::promise).toList())
                 + "<h3>What is worse now</h3>\n"
                 + (lesson.worse().isEmpty()
                         ? "<p>Nothing that was checked is worse than before.</p>\n"

@@ -32,37 +32,57 @@ record Viewer(String kind, String heading, String controls, Set<Layer> layers, S
             Style.LEVEL,
             Layer.CUTTING,
             Style.CUTTING,
+            Layer.STEP,
+            Style.SLASH,
             Layer.LABELS,
             Style.LEADER));
 
     private static final String ZOOM = """
             <div class="zoom" role="group" aria-label="Size of the picture">
-            <button type="button" data-zoom="smaller" aria-label="Smaller">\u2212</button>
+            <button type="button" data-zoom="smaller">Smaller</button>
             <span class="percent">100 %</span>
-            <button type="button" data-zoom="larger" aria-label="Larger">+</button>
-            <button type="button" data-zoom="whole">Whole picture</button>
+            <button type="button" data-zoom="larger">Larger</button>
+            <button type="button" data-zoom="whole">Whole</button>
             </div>
             """;
 
     /** The grid is hidden at first: it is for counting, and crowds a first look. */
     String html(Lengths lengths) {
         return "<div class=\"viewer " + kind + " without-grid\">\n<h3>" + heading + "</h3>\n<div class=\"controls\">\n"
-                + controls + ZOOM + "</div>\n" + key(lengths) + pictures + "</div>\n";
+                + controls + ZOOM + "</div>\n" + pictures + boxes(lengths) + "</div>\n";
     }
 
-    private String key(Lengths lengths) {
-        StringBuilder key = new StringBuilder("<fieldset class=\"layers\">\n<legend>Lines shown</legend>\n");
+    private String boxes(Lengths lengths) {
+        StringBuilder boxes = new StringBuilder("<fieldset class=\"layers\">\n<legend>Lines shown</legend>\n");
         HIDEABLE.forEach((layer, style) -> {
             if (layers.contains(layer)) {
-                String words = LessonSection.capitalised(layer.words())
-                        + (layer == Layer.GRID ? ": " + lengths.gridWords() : "");
-                key.append("<label><input type=\"checkbox\" autocomplete=\"off\" data-layer=\"" + layer.id() + "\""
-                        + (layer == Layer.GRID ? "" : " checked=\"checked\"")
-                        + "/> <span class=\"swatch\" aria-hidden=\"true\">" + swatch(style)
-                        + "</span> " + words + "</label>\n");
+                boxes.append("<label><input type=\"checkbox\" autocomplete=\"off\" data-layer=\"" + layer.id() + "\""
+                        + (layer == Layer.GRID ? "" : " checked=\"checked\"") + "/> " + told(layer, style, lengths)
+                        + "</label>\n");
             }
         });
-        return key.append("</fieldset>\n").toString();
+        return boxes.append("</fieldset>\n").toString();
+    }
+
+    /** What the lines mean, for paper, where nothing can be hidden. */
+    static String key(Set<Layer> layers, Lengths lengths) {
+        StringBuilder key = new StringBuilder("<div class=\"key\">\n<h3>Lines</h3>\n<ul>\n");
+        HIDEABLE.forEach((layer, style) -> {
+            if (layers.contains(layer)) {
+                key.append("<li>" + told(layer, style, lengths) + "</li>\n");
+            }
+        });
+        return key.append("</ul>\n</div>\n").toString();
+    }
+
+    private static String told(Layer layer, Style style, Lengths lengths) {
+        String words = switch (layer) {
+            case GRID -> lengths.gridWords();
+            case STEP -> "cuts, hinges and moves";
+            default -> layer.words();
+        };
+        return "<span class=\"swatch\" aria-hidden=\"true\">" + swatch(style) + "</span> "
+                + LessonSection.capitalised(words);
     }
 
     private static String swatch(Style style) {

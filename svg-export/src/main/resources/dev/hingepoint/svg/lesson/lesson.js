@@ -18,6 +18,10 @@
   const zoom = viewer => {
     let times = 1;
     const buttons = Object.fromEntries(all('[data-zoom]', viewer).map(button => [button.dataset.zoom, button]));
+    for (const picture of all('.picture', viewer)) {
+      const {width, height} = picture.querySelector('svg').viewBox.baseVal;
+      picture.style.setProperty('--tall', height / width);
+    }
     const enlarge = to => {
       const by = Math.min(LARGEST, Math.max(1, to)) / times;
       times *= by;

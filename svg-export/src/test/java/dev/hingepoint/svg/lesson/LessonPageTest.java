@@ -80,24 +80,7 @@ class LessonPageTest {
 
     @Test
     void whatIsToldOfAFrameCannotEndTheScriptItStandsIn() throws Exception {
-        Lesson plain = MadeUpLesson.lesson();
-        Carry carry = new Carry(
-                plain.carry().box(),
-                plain.carry().frames().stream()
-                        .map(frame -> new Carry.Frame(frame.fraction(), "</script> & \uFFFF \"\\", frame.lines()))
-                        .toList());
-        Lesson lesson = new Lesson(
-                plain.pattern(),
-                plain.size(),
-                plain.alteration(),
-                plain.order(),
-                plain.scale(),
-                plain.scenes(),
-                carry,
-                plain.changed(),
-                plain.kept(),
-                plain.worse(),
-                plain.why());
+        Lesson lesson = MadeUpLesson.telling("</script> & \uFFFF \"\\");
         String html = LessonPage.html(List.of(lesson), Unit.MILLIMETRE);
         assertEquals(3, html.split("</script>", -1).length, "one for the frames, one for the page");
         assertTrue(html.contains("\\u003c/script\\u003e \\u0026 \\uffff \\\"\\\\"), "escaped for JSON");
@@ -165,14 +148,18 @@ class LessonPageTest {
         assertEquals(
                 31 + 51,
                 new Lengths(Unit.MILLIMETRE)
-                        .grid(lesson.scenes().get(0).box(), lesson.scale())
+                        .grid(
+                                lesson.scenes().get(0).box(),
+                                lesson.scenes().get(0).scale())
                         .strokes()
                         .size());
         // 5.08 mm: 11 fall across, 0 to 55.88, and 19 up and down, 0 to 96.52 and 20 with 0
         assertEquals(
                 12 + 20,
                 new Lengths(Unit.INCH)
-                        .grid(lesson.scenes().get(0).box(), lesson.scale())
+                        .grid(
+                                lesson.scenes().get(0).box(),
+                                lesson.scenes().get(0).scale())
                         .strokes()
                         .size());
     }
@@ -185,7 +172,7 @@ class LessonPageTest {
                 .filter(layer -> !layer.isEmpty())
                 .distinct()
                 .toList();
-        assertEquals(6, offered.size(), offered.toString());
+        assertEquals(7, offered.size(), offered.toString());
         offered.forEach(layer -> assertTrue(html.contains(".without-" + layer + " .picture .layer-" + layer), layer));
     }
 

@@ -3,6 +3,8 @@ package dev.hingepoint.svg.lesson;
 import dev.hingepoint.check.Ledger;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.svg.file.PatternFiles;
 import dev.hingepoint.svg.page.Area;
 import dev.hingepoint.svg.page.Drawn;
 import dev.hingepoint.svg.page.Layer;
@@ -10,6 +12,7 @@ import dev.hingepoint.svg.page.Stroke;
 import dev.hingepoint.svg.page.Style;
 import dev.hingepoint.svg.page.Text;
 import dev.hingepoint.svg.page.Tint;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +21,10 @@ import java.util.stream.IntStream;
 /** A lesson drawn by hand, with all that a page has to show: a back with a hem that goes down by up to 24 mm, at 1:5. */
 final class MadeUpLesson {
     static final int FRAMES = 13;
+    /** What the page does not ask for. */
+    private static final Draft DRAFT =
+            PatternFiles.read(Path.of("../samples/patterns/larkfield.yaml")).in("40");
+
     private static final double SCALE = 0.2;
     private static final Box BOX = new Box(0, 0, 60, 100);
 
@@ -27,8 +34,25 @@ final class MadeUpLesson {
         return named("back");
     }
 
+    /** The same, where that is told of each frame. */
+    static Lesson telling(String told) {
+        Carry plain = carry();
+        return lesson(
+                "back",
+                new Carry(
+                        plain.box(),
+                        plain.frames().stream()
+                                .map(frame -> new Carry.Frame(frame.fraction(), told, frame.lines()))
+                                .toList(),
+                        plain.places()));
+    }
+
     /** The same with a piece, and all that is told of it, of some name. */
     static Lesson named(String piece) {
+        return lesson(piece, carry());
+    }
+
+    private static Lesson lesson(String piece, Carry carry) {
         List<Scene> scenes = List.of(
                 scene(Scene.Kind.AS_IT_WAS, "The " + piece + " as it was drawn, before anything is cut.", piece, 0),
                 scene(Scene.Kind.LINES, "Draw a line across the " + piece + ", 60 mm above the hem.", piece, 0),
@@ -51,9 +75,11 @@ final class MadeUpLesson {
                 "40",
                 "lengthen",
                 "amount: 24 mm",
-                SCALE,
+                DRAFT,
+                DRAFT,
+                List.of(),
                 scenes,
-                carry(),
+                carry,
                 changed,
                 List.of("keeps the length of the neckline, on the " + piece),
                 List.of("the hem is 2 mm less square to the centre back of the " + piece),
@@ -72,7 +98,7 @@ final class MadeUpLesson {
                         Stroke.of(Style.LEVEL, new Point(5, 40), new Point(48, 40)),
                         Stroke.of(Style.SLASH, new Point(3, 73), new Point(50, 73))),
                 List.of(new Text(kind.words(), new Point(10, 20), 4, 0)));
-        return new Scene(kind, caption, piece, drawn, BOX);
+        return new Scene(kind, caption, piece, SCALE, drawn, BOX);
     }
 
     private static List<Point> outline(double down) {
@@ -108,6 +134,6 @@ final class MadeUpLesson {
                                     new Carry.Line(Layer.MARKS, Style.DART, "")));
                 })
                 .toList();
-        return new Carry(new Box(0, 0, 30000, 50000), frames);
+        return new Carry(new Box(0, 0, 30000, 50000), frames, Map.of());
     }
 }
