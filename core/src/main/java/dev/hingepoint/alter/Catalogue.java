@@ -12,7 +12,11 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.TopologyException;
 
-/** All alterations, by the name they are ordered by, in a fitter's usual order: lengths, shoulders, bust, waist and hip, back waist, sleeve, neckline and hem. */
+/**
+ * All alterations, by the name they are ordered by, in a fitter's usual order: lengths, shoulders, bust, waist and hip, back waist, sleeve, neckline and hem.
+ *
+ * <p><a href="doc-files/alterations.html">Each of them</a> as a picture, with an example and what it keeps.
+ */
 public final class Catalogue {
     private static final List<Alteration> ALL = List.of(
             LengthenOrShorten.lengthen(),

@@ -25,6 +25,8 @@ import java.util.Optional;
 /**
  * A pattern altered to order.
  *
+ * <p>Kept: every piece of every other size, as it was drawn; and the laws of each alteration, as they held when it was done: the next one may change what an earlier one kept.
+ *
  * @param before the ordered size as it is drawn
  * @param after the same size altered; its pattern's card says what was done
  * @param steps all of the fitter's steps, in order

@@ -3,7 +3,8 @@
  *
  * <p>Start with {@link dev.hingepoint.alter.Catalogue}. An {@link dev.hingepoint.alter.Alteration} takes one size of a pattern and
  * answers with that size altered, the steps a fitter would take, and the laws that must hold; the catalogue checks the laws and
- * refuses a result that breaks one. To add an alteration, write its file, name it in the catalogue, and test it.
+ * refuses a result that breaks one. <a href="doc-files/alterations.html">All alterations</a> are shown as pictures, with what each
+ * keeps. To add an alteration, write its file, name it in the catalogue, and test it.
  *
  * <p>Not here: geometry. Where a recipe needs arithmetic of its own, a move is missing a verb.
  *

@@ -5,7 +5,7 @@ import dev.hingepoint.pattern.Pattern;
 import java.util.List;
 import java.util.Map;
 
-/** Whether a size, as it is drawn or altered, has its ease on a body. */
+/** Whether a size, as it is drawn or altered, has its ease on a body: in mm of the whole girth, measured on the pieces with their darts closed. Nothing is changed. */
 public final class FitCheck {
     /** The levels that a body is measured at, from above. */
     public static final List<String> LEVELS = List.of("bust", "waist", "high hip", "hip");

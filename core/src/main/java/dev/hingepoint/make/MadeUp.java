@@ -12,7 +12,11 @@ import dev.hingepoint.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A pattern altered to order, then made up to order: every choice follows the altered lines. */
+/**
+ * A pattern altered to order, then made up to order: every choice follows the altered lines.
+ *
+ * <p>Kept: every size but the ordered one; the laws of each alteration and each choice, since a result that breaks one is refused.
+ */
 public final class MadeUp {
     private MadeUp() {}
 

@@ -21,6 +21,8 @@ import java.util.Optional;
  * <p>A slash "up to, not through" a hinge is written as a line to the hinge: the parts on its two sides turn about it, so that the
  * stitching line stays joined there.
  *
+ * <p><img src="doc-files/cut.svg" alt="the back of a dress, slashed at the hip up to the side seam; the part below has turned about its hinge, and the gap at centre back is filled" style="max-height: 32em">
+ *
  * <p>Kept: the length of every line drawn on a part that moves rigidly, to the last bits; edge names and order; the way round that
  * the piece was drawn. Marks go with their part; a dart that a slash splits lengthwise goes whole with the part on top.
  *

@@ -32,6 +32,10 @@ import org.locationtech.jts.geom.Coordinate;
  * Divide: part a piece for good along a style line into two pieces that are sewn together again. No paper moves; each piece has its part of every edge,
  * level and line, and a new edge, of the same length on both, along the style line.
  *
+ * <p><img src="doc-files/divide.svg" alt="the back of a dress with a yoke line, and the two pieces that it is divided into" style="max-height: 26em">
+ *
+ * <p>Kept: the place of everything that is drawn on the paper; the names of edges; and their lengths, that of a parted edge as the sum of its two parts.
+ *
  * @param styleLine from outline to outline
  * @param holding a place on the part that becomes the first piece
  * @param first the first piece's name

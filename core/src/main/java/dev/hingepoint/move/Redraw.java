@@ -20,6 +20,11 @@ import java.util.Optional;
  * Redraw: replace stretches of edges by other courses. The paper inside stays as it is; what stands on a redrawn stretch (notches, the
  * ends of darts) stays where the new course passes through it, and else keeps its fraction of the stretch; levels and lines that end there are drawn out, or cut off, along themselves.
  *
+ * <p><img src="doc-files/redraw.svg" alt="the front of a dress with its neckline, and with a lower one" style="max-height: 26em">
+ *
+ * <p>Kept: every edge that is not redrawn, to the last bit; the course of a redrawn one outside its stretches; edge names and order; the paper, so that the
+ * {@linkplain Move.Moved#map() map} is {@link PaperMap#STAY}.
+ *
  * @param stretches those of one edge do not overlap
  */
 public record Redraw(String caption, List<Stretch> stretches) implements Move {

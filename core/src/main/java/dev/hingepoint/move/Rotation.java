@@ -17,6 +17,8 @@ import java.util.Optional;
  *
  * <p>Of the two parts that could turn, the one without the centre line does; else the smaller. The dart has been lifted off the paper.
  *
+ * <p>Kept: the angle at the pivot, in radians, which the new place takes up as far as the old gives it; every line on each part, since both move rigidly.
+ *
  * @param cut the move
  * @param motion how the part turns
  * @param turned the end of the dart's leg on the part that turns, before it does

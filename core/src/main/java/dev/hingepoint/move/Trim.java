@@ -19,6 +19,8 @@ import java.util.List;
  * Trim: cut an edge off for good, along its new course from the one neighbour to the other. What is drawn on the paper that falls off falls off with it;
  * notches on the edge itself keep their fraction of it.
  *
+ * <p>Kept: the place of all that stays on the paper; edge names and order.
+ *
  * @param edge the edge that is cut off
  * @param course its new course, from outline to outline
  */

@@ -16,7 +16,7 @@ import java.util.Optional;
 
 /**
  * A level as a frame: its origin at its end on the centre line, x running along it. Where the piece has no centre line, the origin is
- * the end the drawing begins with.
+ * the end the drawing begins with. Widths and intakes are mm along the level.
  */
 public final class LevelFrame {
     /** A part of a level counts as running along the grain within 1 degree of it: steps are drawn exactly so. */

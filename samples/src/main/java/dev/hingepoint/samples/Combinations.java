@@ -68,7 +68,8 @@ public final class Combinations {
         return text.append("\n").toString();
     }
 
-    private static String example(Alteration alteration) {
+    /** Its example, as it is written in an order. */
+    public static String example(Alteration alteration) {
         return alteration.name() + ": {"
                 + alteration.example().entrySet().stream()
                         .map(entry -> entry.getKey() + ": " + written(entry.getValue()))
