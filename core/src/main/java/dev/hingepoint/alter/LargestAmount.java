@@ -10,7 +10,7 @@ import java.util.function.DoubleFunction;
 import org.locationtech.jts.geom.TopologyException;
 
 /** An alteration by an amount that may be too much: then it is refused with the largest amount that works, found by trying. */
-final class LargestAmount {
+public final class LargestAmount {
     /** The largest amount is told to so many mm; what works with less does not work at all. */
     private static final double STEP = 0.1;
 
@@ -22,7 +22,7 @@ final class LargestAmount {
      * @throws Refusal where it is refused or breaks a law: with the reason and, where the amount is at fault, the largest one of its sign that
      *     works
      */
-    static Altered orRefusal(Draft before, double amount, DoubleFunction<Altered> attempt) {
+    public static Altered orRefusal(Draft before, double amount, DoubleFunction<Altered> attempt) {
         try {
             return attempt.apply(amount).lawful(before);
         } catch (Refusal refused) {

@@ -24,6 +24,21 @@ public record Cutting(int count, How how, Optional<String> cloth) {
         }
     }
 
+    /** Once, from the main cloth. */
+    public static Cutting once() {
+        return new Cutting(1, How.SINGLE, Optional.empty());
+    }
+
+    /** Once, with the piece's fold on the fold of the main cloth. */
+    public static Cutting onFold() {
+        return new Cutting(1, How.ON_FOLD, Optional.empty());
+    }
+
+    /** A mirrored pair, from the main cloth. */
+    public static Cutting pair() {
+        return new Cutting(1, How.PAIR, Optional.empty());
+    }
+
     public boolean isMainCloth() {
         return cloth.isEmpty() || cloth.get().equals("main");
     }

@@ -22,6 +22,18 @@ public record Edge(String name, Kind kind, Path path) {
         }
     }
 
+    public static Edge seam(String name, Path path) {
+        return new Edge(name, Kind.SEAM, path);
+    }
+
+    public static Edge fold(String name, Path path) {
+        return new Edge(name, Kind.FOLD, path);
+    }
+
+    public static Edge hem(String name, Path path) {
+        return new Edge(name, Kind.HEM, path);
+    }
+
     public Edge with(Path changed) {
         return new Edge(name, kind, changed);
     }
