@@ -9,6 +9,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.samples.draft.Choir;
 import dev.hingepoint.samples.draft.WriteSamples;
 import dev.hingepoint.svg.file.PatternFiles;
 import java.io.IOException;
@@ -30,6 +31,13 @@ class DraftsTest {
                 PatternFiles.contents(WriteSamples.drafts().get(stem), stem).entrySet()) {
             assertEquals(file.getValue(), Files.readString(Path.of("patterns", file.getKey())), file.getKey());
         }
+    }
+
+    @Test
+    void theChoirsListIsWhatItsDraftWrites() throws IOException {
+        String list = Files.readString(Path.of("patterns", WriteSamples.CHOIR));
+        assertEquals(Choir.csv(), list);
+        assertEquals(201, list.lines().count());
     }
 
     /** Within 1/16 in (Threads no. 200), notch to notch, running on at neck, armhole and hem. */
