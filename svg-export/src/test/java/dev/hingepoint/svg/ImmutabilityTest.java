@@ -38,6 +38,8 @@ class ImmutabilityTest {
             "dev.hingepoint.svg.lay.Sheet$Choices",
             "dev.hingepoint.svg.lay.SheetSearch",
             "dev.hingepoint.svg.lay.StripLayout",
+            "dev.hingepoint.svg.lesson.PathWriter",
+            "dev.hingepoint.svg.lesson.TextSheets",
             "dev.hingepoint.svg.print.Columns");
 
     /** What is found when it is first asked for, and is the same whoever asks first. */
@@ -108,8 +110,11 @@ class ImmutabilityTest {
                 || field.getRawType().isAssignableTo(Map.class);
     }
 
+    /** In its constructors, and in what they call of its own. */
     private static long copies(JavaClass type) {
-        return type.getConstructors().stream()
+        return type.getCodeUnits().stream()
+                .filter(unit -> unit.isConstructor()
+                        || unit.getModifiers().containsAll(Set.of(JavaModifier.PRIVATE, JavaModifier.STATIC)))
                 .flatMap(made -> made.getMethodCallsFromSelf().stream())
                 .map(call -> call.getTarget().getName())
                 .filter(name -> name.equals("copyOf") || name.startsWith("unmodifiable") || name.equals("toList"))

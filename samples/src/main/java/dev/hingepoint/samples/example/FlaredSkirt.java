@@ -1,5 +1,6 @@
 package dev.hingepoint.samples.example;
 
+import dev.hingepoint.Message;
 import dev.hingepoint.Reason;
 import dev.hingepoint.Refusal;
 import dev.hingepoint.Where;
@@ -45,11 +46,12 @@ final class FlaredSkirt implements Alteration {
     @Override
     public Altered alter(Draft draft, Options options) {
         options.knowing("by");
-        double by = options.positive("by", "by: 40 mm", "order hip blend");
+        double by = options.positive("by", "by: 40 mm", Message.of("order hip blend"));
         List<Piece> pieces = draft.piecesWithEdges(Names.SIDE_SEAM, Names.HEM);
         if (pieces.isEmpty()) {
             throw new Refusal(new Reason.Missing(
-                    name() + " needs pieces with a side seam and a hem", Where.UNKNOWN.size(draft.size())));
+                    Message.of("{0} needs pieces with a side seam and a hem", name()),
+                    Where.UNKNOWN.size(draft.size())));
         }
         Altered altered = Altered.of(draft);
         for (Piece piece : pieces) {
