@@ -17,16 +17,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What the README shows is what the code is and draws. */
 class ReadmeTest {
-    private static final Path TOP = Path.of("..");
-
     @Test
     void itsExampleIsTheOneThatCompiles() throws IOException {
-        String readme = Files.readString(TOP.resolve("README.md"));
         String example =
                 unbroken(Files.readString(Path.of("src/main/java/dev/hingepoint/samples/example/FiveLines.java")));
-        String fence = "```java\n";
-        String after = readme.substring(readme.indexOf(fence) + fence.length());
-        String snippet = unbroken(after.substring(0, after.indexOf("```")));
+        String snippet = unbroken(Readme.blocks("java").get(0));
         assertTrue(example.contains(snippet), snippet);
     }
 
@@ -73,7 +68,7 @@ class ReadmeTest {
 
     @Test
     void itsOrderIsTheDemos() throws IOException {
-        String readme = Files.readString(TOP.resolve("README.md"));
+        String readme = Readme.text();
         for (String line :
                 Files.readString(Path.of("patterns/concert-order.yaml")).split("\n")) {
             assertTrue(line.startsWith("#") || readme.contains(line), line);
