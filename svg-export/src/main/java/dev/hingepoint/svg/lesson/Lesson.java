@@ -84,7 +84,7 @@ public record Lesson(
                 scenes,
                 CarryWriter.of(before, alteration, options, altered, together, unit),
                 entry,
-                kept(altered),
+                kept(altered).stream().map(told -> Length.retold(told, unit)).toList(),
                 Drawbacks.of(before, altered.draft(), altered.steps()).stream()
                         .map(told -> Length.retold(told, unit))
                         .toList(),

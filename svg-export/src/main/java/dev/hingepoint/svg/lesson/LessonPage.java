@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * <p>Without script all steps stand one below the other, and so they do in print, one a page. The page is well-formed XML as well as HTML.
  */
 public final class LessonPage {
-    private static final String STYLE = resource("lesson.css");
+    static final String STYLE = resource("lesson.css");
 
     /** Marked so that a reader of XML takes it as it stands; for a reader of HTML the marks are comments. */
     private static final String SCRIPT = "//<![CDATA[\n" + resource("lesson.js") + "//]]>";
@@ -73,7 +73,7 @@ public final class LessonPage {
                 + "'; base-uri 'none'; form-action 'none'";
     }
 
-    private static String hash(String text) {
+    static String hash(String text) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
             return "sha256-" + Base64.getEncoder().encodeToString(digest);
@@ -82,7 +82,7 @@ public final class LessonPage {
         }
     }
 
-    private static String resource(String name) {
+    static String resource(String name) {
         try (InputStream file = LessonPage.class.getResourceAsStream(name)) {
             return new String(file.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException gone) {

@@ -87,6 +87,7 @@ public final class Lessons {
         }
         Map<String, String> texts = new LinkedHashMap<>();
 
+        texts.put("lesson.html", LessonPage.html(lessons, form.unit()));
         handout.forEach(page -> texts.put("steps/" + page.name() + ".svg", SvgPage.write(page)));
         Map<String, byte[]> files = new LinkedHashMap<>(WholeFiles.encoded(texts));
         String title = lessons.get(0).pattern();

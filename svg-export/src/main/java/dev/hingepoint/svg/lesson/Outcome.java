@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.check.Ledger;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.svg.file.Xml;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -32,7 +33,9 @@ record Outcome(Lesson lesson, Lengths lengths) {
         return "<div class=\"outcome\">\n<h3>What changed</h3>\n"
                 + changed("Edges, as they are sewn", EDGE, edges)
                 + changed("Girths of the whole body, finished", GIRTH, girths)
-                + list(lesson.changed().notes())
+                + list(lesson.changed().notes().stream()
+                        .map(note -> Length.retold(note, lengths.unit()))
+                        .toList())
                 + "<h3>What did not</h3>\n"
                 + unchanged("Edges as long as before, as they are sewn", EDGE, edges)
                 + unchanged("Girths as before, of the whole body, finished", GIRTH, girths)
