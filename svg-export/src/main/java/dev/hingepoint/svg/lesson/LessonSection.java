@@ -35,7 +35,8 @@ record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
     String html() {
         return "<section class=\"lesson\" id=\"" + id + "\" aria-labelledby=\"" + id + "-name\">\n<h2 id=\"" + id
                 + "-name\">" + number + Xml.escaped(lesson.title()) + "</h2>\n<p>Ordered for the "
-                + Xml.escaped(of(lesson)) + ": <strong>" + Xml.escaped(lesson.alteration() + ", " + lesson.order())
+                + Xml.escaped(of(lesson)) + ": <strong>"
+                + Xml.escaped(lesson.alteration() + (lesson.order().isEmpty() ? "" : ", " + lesson.order()))
                 + "</strong>.</p>\n"
                 + lesson.why().map(LessonSection::why).orElse("")
                 + "<p class=\"caution\">" + Handout.TOILE + " These pictures show how the lines move:"

@@ -86,7 +86,6 @@ public final class Lessons {
             answers.addAll(exercise.answer());
         }
         Map<String, String> texts = new LinkedHashMap<>();
-
         texts.put("lesson.html", LessonPage.html(lessons, form.unit()));
         handout.forEach(page -> texts.put("steps/" + page.name() + ".svg", SvgPage.write(page)));
         Map<String, byte[]> files = new LinkedHashMap<>(WholeFiles.encoded(texts));

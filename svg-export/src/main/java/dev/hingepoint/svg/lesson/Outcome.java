@@ -31,14 +31,14 @@ record Outcome(Lesson lesson, Lengths lengths) {
         List<Row> edges = lesson.changed().edges().stream().map(Row::of).toList();
         List<Row> girths = lesson.changed().girths().stream().map(Row::of).toList();
         return "<div class=\"outcome\">\n<h3>What changed</h3>\n"
-                + changed("Edges, as they are sewn", EDGE, edges)
-                + changed("Girths of the whole body, finished", GIRTH, girths)
+                + orNothing(changed("Edges, as they are sewn", EDGE, edges)
+                        + changed("Girths of the whole body, finished", GIRTH, girths))
                 + list(lesson.changed().notes().stream()
                         .map(note -> Length.retold(note, lengths.unit()))
                         .toList())
                 + "<h3>What did not</h3>\n"
-                + unchanged("Edges as long as before, as they are sewn", EDGE, edges)
-                + unchanged("Girths as before, of the whole body, finished", GIRTH, girths)
+                + orNothing(unchanged("Edges as long as before, as they are sewn", EDGE, edges)
+                        + unchanged("Girths as before, of the whole body, finished", GIRTH, girths))
                 + "<h3>What it was held to</h3>\n"
                 + list(lesson.kept().stream().map(Outcome::promise).toList())
                 + "<h3>What is worse now</h3>\n"
@@ -49,15 +49,19 @@ record Outcome(Lesson lesson, Lengths lengths) {
                 + ", each rounded by itself.</p>\n</div>\n";
     }
 
+    private static String orNothing(String tables) {
+        return tables.isEmpty() ? "<p>No edge and no girth that was measured.</p>\n" : tables;
+    }
+
     private static String promise(String law) {
         return "It " + law + ".";
     }
 
-    private static String list(List<String> items) {
+    private String list(List<String> items) {
         return items.isEmpty()
                 ? ""
                 : items.stream()
-                        .map(item -> "<li>" + Xml.escaped(item) + "</li>\n")
+                        .map(item -> "<li>" + Xml.escaped(Length.retold(item, lengths.unit())) + "</li>\n")
                         .collect(Collectors.joining("", "<ul>\n", "</ul>\n"));
     }
 

@@ -7,10 +7,13 @@ import dev.hingepoint.svg.page.Layer;
 import dev.hingepoint.svg.page.Stroke;
 import dev.hingepoint.svg.page.Style;
 import dev.hingepoint.svg.page.SvgPage;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Pictures to look at closely: with layers to show or hide, which are the key to their lines as well, and a zoom.
@@ -21,7 +24,7 @@ import java.util.Set;
  */
 record Viewer(String kind, String heading, String controls, Set<Layer> layers, String pictures) {
     /** The layers that can be hidden, in the order they are offered, each with the line that stands for it in the key. */
-    private static final Map<Layer, Style> HIDEABLE = new EnumMap<>(Map.of(
+    private static final Map<Layer, Style> HIDEABLE = Collections.unmodifiableMap(new EnumMap<>(Map.of(
             Layer.GRID,
             Style.GRID_WIDE,
             Layer.ORIGINAL,
@@ -35,7 +38,7 @@ record Viewer(String kind, String heading, String controls, Set<Layer> layers, S
             Layer.STEP,
             Style.SLASH,
             Layer.LABELS,
-            Style.LEADER));
+            Style.LEADER)));
 
     private static final String ZOOM = """
             <div class="zoom" role="group" aria-label="Size of the picture">
@@ -53,35 +56,38 @@ record Viewer(String kind, String heading, String controls, Set<Layer> layers, S
     }
 
     private String boxes(Lengths lengths) {
-        StringBuilder boxes = new StringBuilder("<fieldset class=\"layers\">\n<legend>Lines shown</legend>\n");
-        HIDEABLE.forEach((layer, style) -> {
-            if (layers.contains(layer)) {
-                boxes.append("<label><input type=\"checkbox\" autocomplete=\"off\" data-layer=\"" + layer.id() + "\""
-                        + (layer == Layer.GRID ? "" : " checked=\"checked\"") + "/> " + told(layer, style, lengths)
-                        + "</label>\n");
-            }
-        });
-        return boxes.append("</fieldset>\n").toString();
+        return listed(
+                layers,
+                layer -> "<label><input type=\"checkbox\" autocomplete=\"off\" data-layer=\"" + layer.id() + "\""
+                        + (layer == Layer.GRID ? "" : " checked=\"checked\"") + "/> " + told(layer, lengths)
+                        + "</label>\n",
+                "<fieldset class=\"layers\">\n<legend>Lines shown</legend>\n",
+                "</fieldset>\n");
     }
 
     /** What the lines mean, for paper, where nothing can be hidden. */
     static String key(Set<Layer> layers, Lengths lengths) {
-        StringBuilder key = new StringBuilder("<div class=\"key\">\n<h3>Lines</h3>\n<ul>\n");
-        HIDEABLE.forEach((layer, style) -> {
-            if (layers.contains(layer)) {
-                key.append("<li>" + told(layer, style, lengths) + "</li>\n");
-            }
-        });
-        return key.append("</ul>\n</div>\n").toString();
+        return listed(
+                layers,
+                layer -> "<li>" + told(layer, lengths) + "</li>\n",
+                "<div class=\"key\">\n<h3>Lines</h3>\n<ul>\n",
+                "</ul>\n</div>\n");
     }
 
-    private static String told(Layer layer, Style style, Lengths lengths) {
+    private static String listed(Set<Layer> layers, Function<Layer, String> one, String before, String after) {
+        return HIDEABLE.keySet().stream()
+                .filter(layers::contains)
+                .map(one)
+                .collect(Collectors.joining("", before, after));
+    }
+
+    private static String told(Layer layer, Lengths lengths) {
         String words = switch (layer) {
             case GRID -> lengths.gridWords();
             case STEP -> "cuts, hinges and moves";
             default -> layer.words();
         };
-        return "<span class=\"swatch\" aria-hidden=\"true\">" + swatch(style) + "</span> "
+        return "<span class=\"swatch\" aria-hidden=\"true\">" + swatch(HIDEABLE.get(layer)) + "</span> "
                 + LessonSection.capitalised(words);
     }
 

@@ -1,7 +1,8 @@
 'use strict';
 // Steps one at a time, pictures enlarged, layers hidden, the amount carried. Without script all steps are on the page, and the full amount is drawn.
 {
-  const LARGEST = 8;
+  // two steps make a picture twice as large
+  const LARGEST = 6;
   const FRAME_MS = 140;
   const all = (selector, within) => [...within.querySelectorAll(selector)];
   const enable = (button, is) => button.setAttribute('aria-disabled', String(!is));
@@ -16,34 +17,35 @@
 
   // What stands in the middle of a picture stays there.
   const zoom = viewer => {
-    let times = 1;
+    let larger = 0;
     const buttons = Object.fromEntries(all('[data-zoom]', viewer).map(button => [button.dataset.zoom, button]));
     for (const picture of all('.picture', viewer)) {
       const {width, height} = picture.querySelector('svg').viewBox.baseVal;
       picture.style.setProperty('--tall', height / width);
     }
     const enlarge = to => {
-      const by = Math.min(LARGEST, Math.max(1, to)) / times;
-      times *= by;
+      const next = Math.min(LARGEST, Math.max(0, to));
+      const by = 2 ** ((next - larger) / 2);
+      larger = next;
       const middles = all('.picture', viewer).map(picture => ({
         picture,
         x: picture.scrollLeft + picture.clientWidth / 2,
         y: picture.scrollTop + picture.clientHeight / 2
       }));
-      viewer.style.setProperty('--times', times);
+      viewer.style.setProperty('--times', 2 ** (larger / 2));
       for (const {picture, x, y} of middles) {
         picture.scrollTo(x * by - picture.clientWidth / 2, y * by - picture.clientHeight / 2);
-        picture.tabIndex = times > 1 ? 0 : -1;
+        picture.tabIndex = larger > 0 ? 0 : -1;
       }
-      viewer.querySelector('.percent').textContent = Math.round(times * 100) + ' %';
-      enable(buttons.smaller, times > 1);
-      enable(buttons.larger, times < LARGEST);
-      enable(buttons.whole, times > 1);
+      viewer.querySelector('.percent').textContent = Math.round(100 * 2 ** (larger / 2)) + ' %';
+      enable(buttons.smaller, larger > 0);
+      enable(buttons.larger, larger < LARGEST);
+      enable(buttons.whole, larger > 0);
     };
-    buttons.smaller.addEventListener('click', () => enlarge(times / Math.SQRT2));
-    buttons.larger.addEventListener('click', () => enlarge(times * Math.SQRT2));
-    buttons.whole.addEventListener('click', () => enlarge(1));
-    enlarge(1);
+    buttons.smaller.addEventListener('click', () => enlarge(larger - 1));
+    buttons.larger.addEventListener('click', () => enlarge(larger + 1));
+    buttons.whole.addEventListener('click', () => enlarge(0));
+    enlarge(0);
   };
 
   const steps = stepper => {

@@ -7,6 +7,8 @@ import com.deque.html.axecore.results.CheckedNode;
 import com.deque.html.axecore.results.Results;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.file.OrderReader;
+import dev.hingepoint.svg.file.PatternFiles;
 import dev.hingepoint.svg.page.Tint;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -31,7 +33,17 @@ class LessonForEveryoneTest {
     private static final int PHONE = 360;
     private static final String HTML =
             LessonPage.html(List.of(MadeUpLesson.lesson(), MadeUpLesson.lesson()), Unit.MILLIMETRE);
+
+    /** The three alterations of the concert dress. */
+    private static final String CONCERT = concert();
+
     private static Browser browser;
+
+    private static String concert() {
+        OrderReader.ReadOrder read = OrderReader.read(Path.of("../samples/patterns/concert-order.yaml"));
+        return LessonPage.html(
+                Lesson.of(PatternFiles.read(read.card()), read.order(), Unit.MILLIMETRE), Unit.MILLIMETRE);
+    }
 
     @BeforeAll
     static void start() throws IOException {
@@ -48,13 +60,14 @@ class LessonForEveryoneTest {
     /** WCAG 2 A and AA and good practice, as axe-core checks them. */
     @Test
     void anAccessibilityCheckerFindsNothing() throws IOException {
-        for (int width : List.of(1280, PHONE)) {
-            browser.open(HTML, width, 800);
-            assertNoViolation("at first, " + width);
+        for (String html : List.of(HTML, CONCERT)) {
+            browser.open(html, 1280, 800);
+            assertNoViolation("at first");
+            browser.open(html, PHONE, 740);
             for (String button : List.of(".next", "[data-zoom=larger]", "[data-layer=grid]")) {
                 browser.all(button).forEach(one -> browser.ask("arguments[0].click()", one));
             }
-            assertNoViolation("enlarged, at the second step, on its grid, " + width);
+            assertNoViolation("on a phone, enlarged, at the second step, on its grid");
         }
     }
 
@@ -140,7 +153,7 @@ class LessonForEveryoneTest {
 
     @Test
     void onAPhoneOnlyPicturesAndTablesScrollSideways() throws IOException {
-        browser.open(HTML, PHONE, 740);
+        browser.open(CONCERT, PHONE, 740);
         browser.all(".next, [data-zoom=larger]").forEach(one -> browser.ask("arguments[0].click()", one));
         assertEquals(
                 List.of(),
