@@ -23,7 +23,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  * A mapping of a YAML file, with the file's name and the path of keys that leads to it for refusals. Only maps, lists and scalars are ever
  * built, whatever tags a file carries.
  */
-final class Yaml {
+public final class Yaml {
     private static final int MOST_CHARACTERS = 4_000_000;
     private static final int MOST_ALIASES = 20;
 
@@ -38,7 +38,7 @@ final class Yaml {
     }
 
     /** @throws Refusal where the text is no YAML mapping */
-    static Yaml parse(String file, String text) {
+    public static Yaml parse(String file, String text) {
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
                 .setAllowDuplicateKeys(false)
@@ -92,7 +92,7 @@ final class Yaml {
         return result;
     }
 
-    List<String> keys() {
+    public List<String> keys() {
         return List.copyOf(map.keySet());
     }
 
@@ -105,12 +105,12 @@ final class Yaml {
     }
 
     /** The mapping under a key; empty where it is not there. */
-    Optional<Yaml> map(String key) {
+    public Optional<Yaml> map(String key) {
         return raw(key).map(value -> new Yaml(file, path + key + ": ", mapping(file, path + key, value)));
     }
 
     /** The list under a key; empty where it is not there. */
-    List<Object> list(String key) {
+    public List<Object> list(String key) {
         Object value = map.get(key);
         if (value == null) {
             return List.of();
@@ -122,7 +122,7 @@ final class Yaml {
     }
 
     /** The list of mappings under a key; empty where it is not there. */
-    List<Yaml> maps(String key) {
+    public List<Yaml> maps(String key) {
         List<Yaml> maps = new ArrayList<>();
         for (Object item : list(key)) {
             maps.add(new Yaml(file, path + key + ": ", mapping(file, path + key, item)));
@@ -130,7 +130,7 @@ final class Yaml {
         return maps;
     }
 
-    Optional<String> text(String key) {
+    public Optional<String> text(String key) {
         return raw(key).map(value -> {
             if (value instanceof Map || value instanceof List) {
                 throw refuse("file.one-value", key);
@@ -139,7 +139,7 @@ final class Yaml {
         });
     }
 
-    String requiredText(String key, String example) {
+    public String requiredText(String key, String example) {
         return text(key).orElseThrow(() -> refuse("file.missing", key, example));
     }
 
@@ -165,7 +165,7 @@ final class Yaml {
     }
 
     /** @throws Refusal for a key that is not among these */
-    void knowing(String... known) {
+    public void knowing(String... known) {
         for (String key : keys()) {
             if (!List.of(known).contains(key)) {
                 throw refuse("file.no-such-key", key, List.of(known));

@@ -11,6 +11,7 @@ public enum Layer {
     CUTTING("cutting lines"),
     /** What is done to the paper in one step: slashes, hinges, ways that parts go. */
     STEP("the step"),
+    FIGURE("figures"),
     LABELS("labels"),
     /** Test squares, and what a page says of itself: its name, how it is joined. */
     PAGE("pages and how they join");

@@ -28,6 +28,10 @@ public enum Style {
     LEFT(Layer.STEP, 0.25, "0.5 1.3"),
     /** A line that a step drew. */
     DRAWN(Layer.STEP, 0.7, ""),
+    /** The outline of a body and its dress, the dress's seams and edges, and a wrinkle, which is several strokes side by side, so that it tapers. */
+    FIGURE(Layer.FIGURE, 0.35, ""),
+    SEAM(Layer.FIGURE, 0.18, ""),
+    WRINKLE(Layer.FIGURE, 0.2, ""),
     SQUARE(Layer.PAGE, 0.2, ""),
     /** A rule, a box to tick, the outline of a page on the map. */
     RULE(Layer.PAGE, 0.2, ""),
