@@ -2,8 +2,10 @@ package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.Reason;
 import dev.hingepoint.check.Ledger;
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.figure.FigurePicture;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;
 import java.util.ArrayList;
@@ -40,8 +42,29 @@ final class Handout {
 
     private void why(TextSheets sheets) {
         sheets.title(lesson.title()).words(lesson.order());
-        lesson.why().ifPresent(why -> sheets.words(why.calledForBy()));
+        lesson.why().ifPresent(why -> why(why, sheets));
         sheets.end();
+    }
+
+    private static void why(Why why, TextSheets sheets) {
+        sheets.heading("What calls for it").words(why.calledForBy());
+        sheets.heading("Without it").words(why.withoutIt());
+        List<FigurePicture> figures =
+                List.of(why.without(), why.right().picture(), why.wrong().picture());
+        Box figure = new Box(0, 0, FigurePicture.WIDTH, FigurePicture.HEIGHT);
+        sheets.pictures(
+                figures.stream().map(FigurePicture::drawn).toList(),
+                List.of(figure, figure, figure),
+                List.of("without it", "the right cure", "a wrong cure"));
+        sheets.heading("The right cure: " + why.right().name())
+                .words(why.right().does());
+        sheets.heading("A wrong cure: " + why.wrong().name()).words(why.wrong().does());
+        sheets.heading("What people confuse it with")
+                .items(why.confusedWith().stream()
+                        .map(other -> LessonSection.capitalised(other.cause()) + ". " + other.tell())
+                        .toList());
+        sheets.heading("Where it is written");
+        why.sources().forEach(source -> sheets.small(source.name() + " (" + source.grade() + "): " + source.says()));
     }
 
     private void steps(TextSheets sheets) {

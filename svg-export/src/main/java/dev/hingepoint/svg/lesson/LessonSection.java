@@ -38,17 +38,12 @@ record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
                 + Xml.escaped(of(lesson)) + ": <strong>"
                 + Xml.escaped(lesson.alteration() + (lesson.order().isEmpty() ? "" : ", " + lesson.order()))
                 + "</strong>.</p>\n"
-                + lesson.why().map(LessonSection::why).orElse("")
+                + lesson.why().map(why -> new WhyPart(why).html()).orElse("")
                 + "<p class=\"caution\">" + Handout.TOILE + " These pictures show how the lines move:"
                 + " they are not to scale, so cut from the printed pattern, never from them.</p>\n"
                 + Viewer.key(layers(), lengths)
                 + steps()
                 + new CarryPart(lesson, id, lengths).html() + new Outcome(lesson, lengths).html() + "</section>\n";
-    }
-
-    private static String why(Why why) {
-        return "<div class=\"why\">\n<h3>Why</h3>\n<dl>\n<dt>Called for by</dt>\n<dd>" + Xml.escaped(why.calledForBy())
-                + "</dd>\n</dl>\n</div>\n";
     }
 
     private String steps() {

@@ -120,22 +120,29 @@ final class TextSheets {
 
     /** A picture in the middle of the sheet's width. */
     TextSheets picture(Drawn drawn, Box box) {
-        return pictures(List.of(drawn), List.of(box));
+        return pictures(List.of(drawn), List.of(box), List.of(""));
     }
 
-    /** Pictures beside each other. */
-    TextSheets pictures(List<Drawn> drawn, List<Box> boxes) {
+    /**
+     * Pictures beside each other.
+     *
+     * @param names of the pictures, below them
+     */
+    TextSheets pictures(List<Drawn> drawn, List<Box> boxes, List<String> names) {
         double high = boxes.stream().mapToDouble(Box::height).max().orElse(0);
-        room(high);
+        room(high + TYPE * LINE);
         double all = boxes.stream().mapToDouble(Box::width).sum();
         double gap = Math.max(0, (width() - all) / (boxes.size() + 1));
         double x = MARGIN + gap;
         for (int i = 0; i < drawn.size(); i++) {
             Box box = boxes.get(i);
             pictures.add(drawn.get(i).moved(Motion.shift(new Vector(x - box.left(), y - box.top()))));
+            String name = names.get(i);
+            texts.add(new Text(
+                    name, new Point(x + (box.width() - Type.width(name, TYPE)) / 2, y + high + TYPE), TYPE, 0));
             x += box.width() + gap;
         }
-        y += high + 4;
+        y += high + TYPE * LINE + 2;
         return this;
     }
 
