@@ -83,7 +83,19 @@ final class MadeUpLesson {
                 changed,
                 List.of("keeps the length of the neckline, on the " + piece),
                 List.of("the hem is 2 mm less square to the centre back of the " + piece),
-                Optional.of(new Why("a body that is longer from waist to hip than the " + piece + " is drawn for")));
+                Optional.of(why("a body that is longer from waist to hip than the " + piece + " is drawn for")));
+    }
+
+    private static Why why(String calledForBy) {
+        Why why = Why.of("lengthen").orElseThrow();
+        return new Why(
+                calledForBy,
+                why.withoutIt(),
+                why.without(),
+                why.confusedWith(),
+                why.right(),
+                why.wrong(),
+                why.sources());
     }
 
     private static Scene scene(Scene.Kind kind, String caption, String piece, double down) {
