@@ -70,7 +70,8 @@ public record Lesson(
         scenes.add(together.asItWas());
         for (Step step : altered.steps()) {
             Motion upright = Upright.of(before.find(step.before().name()).orElse(step.before()));
-            scenes.addAll(new StepScenes(step, upright, unit).scenes());
+            Stage stage = new Stage(step, upright, unit);
+            scenes.addAll(step.isCut() ? new CutScenes(step, stage).scenes() : List.of(TruedScene.of(step, stage)));
         }
         scenes.add(together.compared(entry));
         return new Lesson(

@@ -1,0 +1,131 @@
+package dev.hingepoint.svg.lesson;
+
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
+import dev.hingepoint.curve.Path;
+import dev.hingepoint.curve.Point;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.JtsBridge;
+import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.page.Area;
+import dev.hingepoint.svg.page.Stroke;
+import dev.hingepoint.svg.page.Tint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/** What the pictures of one step have in common: which part of the paper they show, how large, and how a shape of the pattern gets there. */
+final class Stage {
+    /** So much of the paper in mm is shown round what is done. */
+    private static final double ROUND = 60;
+
+    /** A picture of less than so many mm of a pattern shows no more than a finger's breadth of line. */
+    private static final double LEAST = 140;
+
+    /** Nor is it slimmer than this part of its length. */
+    private static final double SLIMMEST = 0.8;
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final Step step;
+    private final Motion upright;
+    private final Unit unit;
+    private final View view;
+
+    /** @param upright lays the piece as it hangs on the body */
+    Stage(Step step, Motion upright, Unit unit) {
+        this.step = step;
+        this.upright = upright;
+        this.unit = unit;
+        this.view = View.of(region(), 0);
+    }
+
+    /** From the pattern to the picture. */
+    Motion place() {
+        return upright.then(view.place());
+    }
+
+    /** Whether a place of the pattern is in the picture. */
+    boolean shows(Point point) {
+        return view.box().distanceTo(place().of(point)) == 0;
+    }
+
+    private Box region() {
+        Box paper = bounds(step.before().outline()).union(bounds(step.after().outline()));
+        List<Box> done = new ArrayList<>();
+        Stream.concat(step.lines().stream(), step.fills().stream()).forEach(path -> done.add(bounds(path)));
+        if (done.isEmpty()) {
+            return paper.grownBy(ROUND / 2);
+        }
+        Box box = done.stream().reduce(Box::union).orElseThrow();
+        double least = Math.max(LEAST, Math.max(box.width(), box.height()) * SLIMMEST);
+        double wider = Math.max(ROUND, (least - box.width()) / 2);
+        double higher = Math.max(ROUND, (least - box.height()) / 2);
+        return new Box(
+                Math.max(box.left() - wider, paper.left() - ROUND / 2),
+                Math.max(box.top() - higher, paper.top() - ROUND / 2),
+                Math.min(box.right() + wider, paper.right() + ROUND / 2),
+                Math.min(box.bottom() + higher, paper.bottom() + ROUND / 2));
+    }
+
+    private Box bounds(Path path) {
+        return path.moved(upright).bounds();
+    }
+
+    Point middle(Path line) {
+        return place().of(line.at(line.length() / 2));
+    }
+
+    /** In mm2 of the pattern. */
+    double area(Geometry geometry) {
+        return geometry.getArea() / view.scale() / view.scale();
+    }
+
+    Scene scene(Scene.Kind kind, String caption, List<Area> areas, List<Stroke> strokes, Consumer<Labels> lettered) {
+        return Picture.scene(kind, caption, step.after().name(), areas, strokes, lettered, view, unit);
+    }
+
+    Polygon polygon(Path outline, Motion motion) {
+        return JtsBridge.polygon(outline.moved(motion).moved(place()).flatten(0.02));
+    }
+
+    Point inside(Geometry polygon) {
+        Geometry shown = polygon.intersection(box());
+        Coordinate at = (shown.isEmpty() ? polygon : shown).getInteriorPoint().getCoordinate();
+        return new Point(at.x, at.y);
+    }
+
+    private Geometry box() {
+        Box box = view.box();
+        return FACTORY.toGeometry(new Envelope(box.left(), box.right(), box.top(), box.bottom()));
+    }
+
+    List<Area> paper(Piece piece) {
+        return area(Tint.STAYS, polygon(piece.outline(), Motion.STAY));
+    }
+
+    /** What of a shape is shown. */
+    List<Area> area(Tint tint, Geometry shape) {
+        Geometry shown = OverlayNGRobust.overlay(shape, box(), OverlayNG.INTERSECTION);
+        return IntStream.range(0, shown.getNumGeometries())
+                .mapToObj(shown::getGeometryN)
+                .filter(part -> part instanceof Polygon && part.getArea() > 0.01)
+                .map(part -> new Area(tint, JtsBridge.points(((Polygon) part).getExteriorRing())))
+                .toList();
+    }
+
+    /** To a tenth of a mm, less than one to a hundredth. */
+    static double tenth(double mm) {
+        return mm < 1 ? Math.rint(mm * 100) / 100 : Math.rint(mm * 10) / 10;
+    }
+}
