@@ -1,0 +1,173 @@
+package dev.hingepoint.samples;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.alter.Alteration;
+import dev.hingepoint.alter.Catalogue;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code lesson} as a person calls it. */
+class LessonCommandTest {
+    private static final String ORDER = "patterns/concert-order.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int lesson(String... options) {
+        List<String> call = new ArrayList<>(List.of("lesson"));
+        call.addAll(List.of(options));
+        call.addAll(List.of("--out", folder.toString()));
+        return Hingepoint.run(new PrintWriter(out, true), new PrintWriter(err, true), call.toArray(String[]::new));
+    }
+
+    private List<String> written() throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .map(file -> folder.relativize(file).toString())
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private String words(String pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(folder.resolve(pdf).toFile())) {
+            PDFTextStripper words = new PDFTextStripper();
+            words.setSortByPosition(true);
+            return words.getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    private int sheets(String pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(folder.resolve(pdf).toFile())) {
+            return document.getNumberOfPages();
+        }
+    }
+
+    @Test
+    void writesAPageAHandoutItsSheetsAnExerciseAndItsAnswer() throws IOException {
+        assertEquals(0, lesson(ORDER), err.toString());
+        List<String> written = written();
+        assertTrue(
+                written.containsAll(
+                        List.of("lesson.html", "lesson.pdf", "student.pdf", "answers.pdf", "steps/1.1.svg")),
+                written.toString());
+        assertEquals(written.stream().filter(file -> file.startsWith("steps/")).count(), sheets("lesson.pdf"));
+        assertTrue(Files.size(folder.resolve("lesson.html")) < 1_500_000);
+        String handout = words("lesson.pdf");
+        assertTrue(handout.contains("Fold out 12 mm at centre back at the waist, running to nothing at the side seam"));
+        assertTrue(handout.contains("Sew a toile before you cut good cloth"));
+        assertTrue(handout.contains("What is worse now"));
+        assertTrue(handout.contains("A wrong cure"));
+        assertTrue(out.toString().contains("off grain"), out.toString());
+    }
+
+    /** What changed, and what is worse, is for who has done it. */
+    @Test
+    void anExerciseDoesNotTellItsAnswer() throws IOException {
+        assertEquals(0, lesson(ORDER), err.toString());
+        String student = words("student.pdf");
+        String answers = words("answers.pdf");
+        assertTrue(student.contains("cut 1"), "the lines to cut");
+        assertTrue(student.contains("1:4"));
+        assertTrue(student.contains("back, centre back 1055 mm"), student);
+        assertFalse(student.contains("1043 mm"), "the centre back as it will be");
+        assertTrue(answers.contains("back, centre back 1055 mm 1043 mm"), answers);
+        assertFalse(student.contains("off grain"));
+        assertTrue(answers.contains("off grain"));
+        assertTrue(answers.contains("as drawn"), "the lines as they were");
+    }
+
+    @Test
+    void tellsInchesOnLetterPaperAtAHalf() throws IOException {
+        assertEquals(0, lesson(ORDER, "--unit", "in", "--paper", "letter", "--scale", "1:2"), err.toString());
+        String handout = words("lesson.pdf");
+        assertTrue(handout.contains("Fold out 1/2 in at centre back"), handout);
+        assertFalse(handout.replaceAll("(wedge|spread|hip): [0-9]+ mm", "").matches("(?s).*[0-9] mm\\b.*"), handout);
+        try (PDDocument document = Loader.loadPDF(folder.resolve("lesson.pdf").toFile())) {
+            assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.01);
+        }
+        assertTrue(words("student.pdf").contains("1:2"));
+    }
+
+    @Test
+    void theSameOrderWritesTheSameBytes() throws IOException {
+        assertEquals(0, lesson(ORDER), err.toString());
+        List<byte[]> first = new ArrayList<>();
+        for (String file : written()) {
+            first.add(Files.readAllBytes(folder.resolve(file)));
+        }
+        assertEquals(0, lesson(ORDER), err.toString());
+        for (int i = 0; i < written().size(); i++) {
+            assertArrayEquals(
+                    first.get(i),
+                    Files.readAllBytes(folder.resolve(written().get(i))),
+                    written().get(i));
+        }
+    }
+
+    @Test
+    void allListsEveryAlterationWithASmallPicture() throws IOException {
+        assertEquals(0, lesson("--all", "patterns/larkfield.yaml", "--size", "42"), err.toString());
+        String index = Files.readString(folder.resolve("index.html"));
+        assertEquals(Catalogue.all().size(), index.split("<svg", -1).length - 1, "a small picture each");
+        for (Alteration alteration : Catalogue.all()) {
+            String page = alteration.name().replace(' ', '-') + "/lesson.html";
+            assertTrue(index.contains("href=\"" + page + "\""), page);
+            assertTrue(written().contains(page), page);
+        }
+        assertTrue(index.contains("size 42"));
+    }
+
+    /** The shell has no sleeve and no bust dart: what needs them is named, with the reason. */
+    @Test
+    void allSaysWhatAPatternHasNoLinesFor() throws IOException {
+        assertEquals(0, lesson("--all", "patterns/back-block.yaml"), err.toString());
+        String index = Files.readString(folder.resolve("index.html"));
+        assertTrue(index.contains("Not on this pattern"), index.substring(0, 500));
+        assertTrue(index.contains("<dt>Full bust</dt>"), "a back has no bust");
+        assertFalse(Files.exists(folder.resolve("full-bust")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "patterns/concert-order.yaml --unit cm | mm or in",
+                "patterns/concert-order.yaml --paper a5 | no paper 'a5'",
+                "patterns/concert-order.yaml --paper 200x250 | at least 210 mm x 279 mm",
+                "patterns/concert-order.yaml --scale 1:1 | 1:2 and 1:4 would work",
+                "patterns/concert-order.yaml --scale 1:3 | no scale '1:3'",
+                "patterns/concert-order.yaml --size 40 | --all",
+                "patterns/larkfield.yaml | larkfield.yaml",
+                "patterns/nothing.yaml | no such file",
+                "--all patterns/concert-order.yaml | concert-order.yaml",
+                "--all patterns/larkfield.yaml --size 99 | 99",
+                "patterns/concert-order.yaml --all patterns/larkfield.yaml | "
+            })
+    void whatIsWrongIsToldInOneLineAndNothingIsWritten(String call, String told) throws IOException {
+        assertEquals(2, lesson(call.split(" ")));
+        assertEquals(1, err.toString().lines().count(), err.toString());
+        assertTrue(told == null || err.toString().contains(told), err.toString());
+        assertEquals(List.of(), written());
+    }
+}

@@ -1,0 +1,158 @@
+package dev.hingepoint.samples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.hingepoint.alter.Alteration;
+import dev.hingepoint.alter.Altered;
+import dev.hingepoint.alter.Catalogue;
+import dev.hingepoint.alter.Options;
+import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.AlterationRequest;
+import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.samples.draft.Larkfield;
+import dev.hingepoint.svg.lesson.Lesson;
+import dev.hingepoint.svg.lesson.Scene;
+import dev.hingepoint.svg.page.Stroke;
+import dev.hingepoint.svg.page.Text;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A lesson of every alteration of the catalogue on the Larkfield dress, by its own example. */
+class LessonsTest {
+    private static final Draft DRESS = Larkfield.dress().in("40");
+
+    static Stream<Alteration> alterations() {
+        return Catalogue.all().stream();
+    }
+
+    private static Options options(Alteration alteration) {
+        return Options.of(new AlterationRequest(alteration.name(), new TreeMap<>(alteration.example())));
+    }
+
+    private static Lesson lesson(Alteration alteration, Unit unit) {
+        return Lesson.of(DRESS, alteration, options(alteration), unit);
+    }
+
+    @ParameterizedTest
+    @MethodSource("alterations")
+    void itsPicturesAreItsOwnStepsInTheirOrder(Alteration alteration) {
+        Altered altered = Catalogue.checked(DRESS, alteration, options(alteration));
+        List<Scene.Kind> kinds = new ArrayList<>(List.of(Scene.Kind.AS_IT_WAS));
+        for (Step step : altered.steps()) {
+            kinds.addAll(
+                    step.isCut()
+                            ? List.of(Scene.Kind.LINES, Scene.Kind.SLASHED, Scene.Kind.MOVED, Scene.Kind.REJOINED)
+                            : List.of(Scene.Kind.TRUED));
+        }
+        kinds.add(Scene.Kind.COMPARED);
+        Lesson lesson = lesson(alteration, Unit.MILLIMETRE);
+        assertEquals(kinds, lesson.scenes().stream().map(Scene::kind).toList());
+        for (Step step : altered.steps()) {
+            assertTrue(
+                    lesson.scenes().stream().anyMatch(scene -> scene.caption().startsWith(step.caption())),
+                    step.caption());
+        }
+        assertTrue(lesson.why().isPresent());
+        assertTrue(lesson.carry().frames().size() >= 13);
+    }
+
+    @ParameterizedTest
+    @MethodSource("alterations")
+    void peopleReadLengthsAndNotDegrees(Alteration alteration) {
+        for (Scene scene : lesson(alteration, Unit.MILLIMETRE).scenes()) {
+            assertFalse(scene.caption().matches("(?i).*(degree|\u00b0|radian).*"), scene.caption());
+            assertFalse(scene.caption().isBlank());
+        }
+        for (Scene scene : lesson(alteration, Unit.INCH).scenes()) {
+            String words = scene.caption() + scene.drawn().texts();
+            assertFalse(words.matches("(?s).*[0-9] mm\\b.*"), words);
+        }
+    }
+
+    /** Nothing hangs out of a picture, and no label lies on another. */
+    @ParameterizedTest
+    @MethodSource("alterations")
+    void everyPictureIsWholeAndCanBeRead(Alteration alteration) {
+        for (Scene scene : lesson(alteration, Unit.MILLIMETRE).scenes()) {
+            for (Stroke stroke : scene.drawn().strokes()) {
+                stroke.points()
+                        .forEach(
+                                point -> assertTrue(scene.box().distanceTo(point) < 1e-6, scene.kind() + ": " + point));
+            }
+            List<Text> texts = scene.drawn().texts();
+            for (int i = 0; i < texts.size(); i++) {
+                Text text = texts.get(i);
+                assertTrue(text.size() >= 4, "to be read at arm's length");
+                text.corners().forEach(corner -> assertTrue(scene.box().distanceTo(corner) < 1e-6, text.words()));
+                for (Text other : texts.subList(0, i)) {
+                    boolean apart = text.bounds().left() >= other.bounds().right()
+                            || other.bounds().left() >= text.bounds().right()
+                            || text.bounds().top() >= other.bounds().bottom()
+                            || other.bounds().top() >= text.bounds().bottom();
+                    assertTrue(apart, scene.caption() + ": " + text.words() + " lies on " + other.words());
+                }
+            }
+        }
+    }
+
+    /** Derived: the fold takes out at centre back what was ordered, and the part that swings goes no farther than its farthest end, here that at centre back or the hem. */
+    @Test
+    void theNumbersOfACaptionAreThePatterns() {
+        List<Scene> scenes =
+                lesson(Catalogue.named("sway back"), Unit.MILLIMETRE).scenes();
+        assertEquals(
+                "Fold out 12 mm at centre back at the waist, running to nothing at the side seam",
+                scenes.get(3).caption().split("\\.")[0]);
+        double line = DRESS.piece("back").width("waist");
+        assertTrue(line > 0);
+        String lines = scenes.get(1).caption();
+        double told = Double.parseDouble(lines.replaceAll(".*?([0-9.]+) mm long.*", "$1"));
+        // across the paper, the waist dart's intake in it
+        assertEquals(DRESS.piece("back").levelFrame("waist").paperWidth(), told, 1);
+        assertTrue(
+                scenes.get(2).caption().contains("not through the side seam"),
+                scenes.get(2).caption());
+        assertTrue(scenes.get(scenes.size() - 1).caption().contains("centre back 12 mm shorter"));
+    }
+
+    /** One that nobody but a developer knows has its pictures and its slider as well. */
+    @Test
+    void anAlterationOfOnesOwnHasItsLessonForFree() {
+        Alteration own = new Alteration() {
+            @Override
+            public String name() {
+                return "long choir back";
+            }
+
+            @Override
+            public Map<String, Object> example() {
+                return Map.of("by", "15 mm");
+            }
+
+            @Override
+            public Altered alter(Draft draft, Options options) {
+                double by = options.requiredAmount("by", "by: 15 mm").mm();
+                return Catalogue.alter(
+                        draft, new AlterationRequest("lengthen", Map.of("by", by + " mm", "above", "waist")));
+            }
+        };
+        Lesson lesson = lesson(own, Unit.MILLIMETRE);
+        assertEquals("Long choir back", lesson.title());
+        assertTrue(lesson.why().isEmpty());
+        assertTrue(lesson.scenes().stream().anyMatch(scene -> scene.kind() == Scene.Kind.MOVED));
+        assertFalse(lesson.carry()
+                .frames()
+                .get(1)
+                .lines()
+                .equals(lesson.carry().frames().get(0).lines()));
+    }
+}
