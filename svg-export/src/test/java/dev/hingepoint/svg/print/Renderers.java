@@ -8,6 +8,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -61,7 +62,17 @@ public final class Renderers {
                 "--no-pdf-header-footer",
                 "--print-to-pdf=" + pdf,
                 svg.toUri().toString());
+        delete(profile);
         return pdf;
+    }
+
+    /** With all that is in it. */
+    public static void delete(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        }
     }
 
     /** The first page of a PDF at 300 dpi. */
