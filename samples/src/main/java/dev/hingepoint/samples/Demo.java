@@ -42,6 +42,15 @@ public final class Demo {
                     "--out",
                     demo.toString());
         }
+        if (code == Hingepoint.DONE) {
+            code = Hingepoint.run(
+                    out,
+                    err,
+                    "lesson",
+                    order.toString(),
+                    "--out",
+                    demo.resolve("lesson").toString());
+        }
         if (code != Hingepoint.DONE) {
             throw new IllegalStateException("the demo ended with exit code " + code);
         }
@@ -50,6 +59,6 @@ public final class Demo {
         WholeFiles.writeAll(demo, Map.of("before-after.svg", BeforeAfter.svg(fitting.before(), fitting.after())));
         out.println();
         out.println(
-                "Look at samples/target/demo: before-after.svg (what moved), pages.pdf (what to print), altered.svg");
+                "Look at samples/target/demo: before-after.svg (what moved), pages.pdf (what to print), lesson/lesson.html (how)");
     }
 }

@@ -111,6 +111,7 @@ final class LessonCommand implements Callable<Integer> {
         }
         out.println("written to " + folder
                 + ": lesson.html, lesson.pdf, steps/*.svg, student.pdf, answers.pdf; open lesson.html in a browser");
+        out.println("Sew a toile before you cut good cloth.");
         return Hingepoint.DONE;
     }
 

@@ -98,6 +98,7 @@ class ReadmeSnippetsTest {
         byte[] pdf = Files.readAllBytes(folder.resolve("printed/pages.pdf"));
         assertEquals("%PDF", new String(pdf, 0, 4, StandardCharsets.US_ASCII));
         assertTrue(Files.exists(folder.resolve("printed/pages/0.1.svg")));
+        assertTrue(Files.exists(folder.resolve("lesson/lesson.html")));
     }
 
     /** The snippets leave their imports out: those of the example that has the README's lines, and every package of the library. */
@@ -140,7 +141,9 @@ class ReadmeSnippetsTest {
                 "altered/ledger.json",
                 "sheet.svg",
                 "ease.svg",
-                "flared/altered.svg")) {
+                "flared/altered.svg",
+                "lesson/lesson.html",
+                "lessons/index.html")) {
             assertTrue(Files.size(folder.resolve(written)) > 0, written);
         }
     }

@@ -17,6 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What the README shows is what the code is and draws. */
 class ReadmeTest {
+    /** The full bust, its parts moved. */
+    private static final String LESSON_STEP = "1.6";
+
     @Test
     void itsExampleIsTheOneThatCompiles() throws IOException {
         String example =
@@ -64,6 +67,15 @@ class ReadmeTest {
                     Files.readString(folder.resolve("pages/" + shown[0] + ".svg")),
                     Files.readString(Path.of("pictures/" + shown[1] + ".svg")));
         }
+    }
+
+    @Test
+    void itsLessonIsTheDemos(@TempDir Path folder) throws IOException {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        Hingepoint.run(nowhere, nowhere, "lesson", "patterns/concert-order.yaml", "--out", folder.toString());
+        assertEquals(
+                Files.readString(folder.resolve("steps/" + LESSON_STEP + ".svg")),
+                Files.readString(Path.of("pictures/lesson-step.svg")));
     }
 
     @Test
