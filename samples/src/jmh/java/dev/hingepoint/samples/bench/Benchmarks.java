@@ -11,7 +11,10 @@ public final class Benchmarks {
     /** The system property that says where the samples module lies. */
     static final String MODULE = "hingepoint.samples";
 
-    private static final String COLD = "PrintBenchmark.*";
+    private static final String COLD = "(PrintBenchmark|MemoryBenchmark).*";
+
+    /** How many dresses are enough to see that the benchmark of memory runs. */
+    private static final String FEW = "200";
 
     private Benchmarks() {}
 
@@ -27,11 +30,9 @@ public final class Benchmarks {
                         .measurementTime(TimeValue.seconds(1));
         new Runner(warm.build()).run();
         // as a process meets it: once, with nothing warm
-        new Runner(options(arguments[0], COLD)
-                        .warmupIterations(0)
-                        .measurementIterations(1)
-                        .build())
-                .run();
+        ChainedOptionsBuilder cold =
+                options(arguments[0], COLD).warmupIterations(0).measurementIterations(1);
+        new Runner((isSmoke ? cold.param("dresses", FEW) : cold).build()).run();
     }
 
     private static ChainedOptionsBuilder options(String module, String included) {

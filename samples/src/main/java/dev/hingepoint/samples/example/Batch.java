@@ -14,23 +14,25 @@ import java.util.function.Function;
  * One job for each of many things, on several threads. Results are handed on in the order of the things, one at a time, by the calling thread; however many
  * things there are, only {@link #ahead} of them are taken, worked on or waiting at once, so memory stays flat.
  */
-final class Batch {
+public final class Batch {
     private final int threads;
 
-    Batch(int threads) {
+    public Batch(int threads) {
         this.threads = threads;
     }
 
     /** How many things are begun, at most, whose results have not been handed on. */
-    int ahead() {
+    public int ahead() {
         return 2 * threads;
     }
 
     /**
+     * Does the job for each thing.
+     *
      * @param job may be called from several threads at once; what should not stop the rest it answers with and does not throw
      * @throws RuntimeException what a job threw: then nothing more is begun, and what was begun is given up
      */
-    <T, R> void run(Iterator<T> things, Function<T, R> job, Consumer<R> results) {
+    public <T, R> void run(Iterator<T> things, Function<T, R> job, Consumer<R> results) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             Deque<Future<R>> begun = new ArrayDeque<>();
