@@ -225,7 +225,7 @@ class ReadmeSnippetsTest {
     void everyOptionIsOneOfTheProgram() throws IOException {
         StringWriter help = new StringWriter();
         PrintWriter out = new PrintWriter(help, true);
-        for (String command : List.of("plan", "alter", "print", "measure", "walk")) {
+        for (String command : List.of("plan", "alter", "print", "measure", "lesson", "walk")) {
             Hingepoint.run(out, out, command, "--help");
         }
         Set<String> known = java.util.regex.Pattern.compile("--[a-z]+")

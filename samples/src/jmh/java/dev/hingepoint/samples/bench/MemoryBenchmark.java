@@ -1,6 +1,7 @@
 package dev.hingepoint.samples.bench;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -31,6 +32,7 @@ public class MemoryBenchmark {
 
     @Benchmark
     public void heap() {
+        Duration before = processorTime();
         batch.written(dresses, number -> {
             if ((number + 1) % (dresses / TOLD) == 0) {
                 System.gc();
@@ -39,6 +41,13 @@ public class MemoryBenchmark {
                 System.out.print(" [" + (number + 1) + " dresses: " + used + " MB]");
             }
         });
+        long each = processorTime().minus(before).dividedBy(dresses).toMillis();
+        System.out.print(" [" + each + " ms of processor time each] ");
+    }
+
+    /** What this process alone has used: how long it takes on a shared machine says more of the others. */
+    private static Duration processorTime() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
     }
 
     @TearDown

@@ -5,5 +5,7 @@
  * lesson as well; only the {@link dev.hingepoint.svg.lesson.Why}, what on a body calls for it, is written down for each.
  *
  * <p>Not here: how a picture is written ({@code dev.hingepoint.svg.page}), and pages to sew from ({@code dev.hingepoint.svg.print}).
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.svg.lesson;
