@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -150,5 +151,20 @@ class PrintCommandTest {
                 written().stream().filter(file -> file.endsWith(".svg")).count() <= 4,
                 written().toString());
         assertTrue(Files.exists(others));
+    }
+
+    @Test
+    void inInchesTheStepsAndTheLabelsAreToldInInchesToo() throws IOException {
+        Path altered = folder.resolve("altered");
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        assertEquals(
+                0,
+                Hingepoint.run(nowhere, nowhere, "alter", "patterns/concert-order.yaml", "--out", altered.toString()));
+        assertEquals(
+                0, print(altered.resolve("altered.yaml").toString(), "--size", "40", "--unit", "in"), err.toString());
+        String pages = pages();
+        assertTrue(pages.contains("Fold out 1/2 in at centre back"), "the steps");
+        assertTrue(pages.contains("sway back: wedge 1/2 in"), "the label");
+        assertFalse(pages.contains("12 mm"));
     }
 }

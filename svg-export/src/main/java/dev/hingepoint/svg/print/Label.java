@@ -60,7 +60,7 @@ final class Label {
             String which = sizes.size() == 1 ? "" : "size " + size.size() + ", ";
             alterations(size, piece).forEach(request -> lines.add(which + told(request)));
         }
-        return lines;
+        return lines.stream().map(line -> Length.retold(line, options.unit())).toList();
     }
 
     /** What was done to a piece, in its order; where the card does not tell the steps, each may have been. */

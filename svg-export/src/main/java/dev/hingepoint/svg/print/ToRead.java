@@ -49,7 +49,7 @@ final class ToRead {
         List<Section> sections = new ArrayList<>();
         if (drafts.size() == 1) {
             sections.add(fit());
-            altered().ifPresent(done -> sections.add(Section.of("What was altered", ordered(done))));
+            altered().ifPresent(done -> sections.add(Section.of("What was altered", inUnit(ordered(done)))));
         }
         sections.add(new Section("Pieces, to tick off", pieces()));
         if (drafts.size() > 1) {
@@ -62,9 +62,14 @@ final class ToRead {
         if (drafts.size() == 1) {
             altered()
                     .filter(done -> !done.steps().isEmpty())
-                    .ifPresent(done -> sections.add(Section.of("How it was altered, step by step", done.steps())));
+                    .ifPresent(
+                            done -> sections.add(Section.of("How it was altered, step by step", inUnit(done.steps()))));
         }
         return sections;
+    }
+
+    private List<String> inUnit(List<String> lines) {
+        return lines.stream().map(line -> Length.retold(line, options.unit())).toList();
     }
 
     private Section fit() {
