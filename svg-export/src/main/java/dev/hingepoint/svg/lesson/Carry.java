@@ -13,10 +13,11 @@ import java.util.Map;
  * An alteration carried from nothing to its full amount: the same recipe by a growing fraction of it.
  *
  * @param box in hundredths of a mm of the pattern, as all its coordinates are
+ * @param moves what of it the steps are done in, with some paper round it
  * @param places where each piece lies: from mm of the pattern, by its name
  * @param frames at least 13, from nothing to everything; all have the same lines, in the same order
  */
-public record Carry(Box box, List<Frame> frames, Map<String, Motion> places) {
+public record Carry(Box box, Box moves, List<Frame> frames, Map<String, Motion> places) {
     /**
      * The pattern as a fraction of the alteration leaves it.
      *

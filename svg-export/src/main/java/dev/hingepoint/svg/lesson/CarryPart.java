@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.lesson;
 
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.svg.file.LedgerJson;
 import dev.hingepoint.svg.file.Numbers;
@@ -16,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The amount that a slider carries from nothing to full, frame by frame, over the lines as they were. In the page itself stands the full amount: what is printed, and seen without script. */
 record CarryPart(Lesson lesson, String id, Lengths lengths) {
@@ -28,6 +30,7 @@ record CarryPart(Lesson lesson, String id, Lengths lengths) {
             <label for="%1$s-amount">Amount</label>
             <input type="range" id="%1$s-amount" autocomplete="off" min="0" max="%2$s" step="1" value="%2$s" aria-valuetext="%3$s"/>
             <button type="button" class="play">Play</button>
+            <button type="button" class="near" data-moves="%4$s">Where it moves</button>
             """;
 
     String html() {
@@ -41,8 +44,16 @@ record CarryPart(Lesson lesson, String id, Lengths lengths) {
                         + " aria-label=\"Picture of the amount carried\">\n" + picture(frames.get(0), full)
                         + "</div>\n</figure>\n<script type=\"application/json\">"
                         + json(frames) + "</script>\n";
-        String controls = CONTROLS.formatted(id, frames.size() - 1, told);
+        String controls = CONTROLS.formatted(id, frames.size() - 1, told, moves());
         return new Viewer("carry", "Carry the amount", controls, layers, picture).html(lengths);
+    }
+
+    /** Left, top, width and height. */
+    private String moves() {
+        Box moves = lesson.carry().moves();
+        return Stream.of(moves.left(), moves.top(), moves.width(), moves.height())
+                .map(Numbers::of)
+                .collect(Collectors.joining(" "));
     }
 
     private String picture(Carry.Frame nothing, Carry.Frame full) {

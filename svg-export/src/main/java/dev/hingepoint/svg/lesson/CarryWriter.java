@@ -35,6 +35,9 @@ final class CarryWriter {
     private static final double HUNDREDTHS = 100;
     private static final double ROUND = 30;
 
+    /** So much of the paper in mm is shown round what moves. */
+    private static final double BESIDE = 60;
+
     private final Draft before;
     private final Altered whole;
     private final Map<String, Motion> places;
@@ -61,7 +64,8 @@ final class CarryWriter {
             drafts.add(part.draft());
             frames.add(writer.frame(fraction, writer.told(fraction, part.amounts()), part.draft()));
         }
-        return new Carry(writer.box(drafts), frames, writer.places);
+        Box box = writer.box(drafts);
+        return new Carry(box, writer.moves(box), frames, writer.places);
     }
 
     private Box box(List<Draft> drafts) {
@@ -72,6 +76,25 @@ final class CarryWriter {
                 .reduce(Box::union)
                 .orElse(new Box(0, 0, 1, 1))
                 .grownBy(ROUND * HUNDREDTHS);
+    }
+
+    /** Where the steps draw, cut and fill; all of it, where they do nothing of that. */
+    private Box moves(Box box) {
+        return whole.steps().stream()
+                .filter(step -> places.containsKey(step.after().name()))
+                .flatMap(step -> Stream.concat(step.lines().stream(), step.fills().stream())
+                        .map(path -> path.moved(places.get(step.after().name())).bounds()))
+                .reduce(Box::union)
+                .map(moves -> within(moves.grownBy(BESIDE * HUNDREDTHS), box))
+                .orElse(box);
+    }
+
+    private static Box within(Box inner, Box outer) {
+        return new Box(
+                Math.max(inner.left(), outer.left()),
+                Math.max(inner.top(), outer.top()),
+                Math.min(inner.right(), outer.right()),
+                Math.min(inner.bottom(), outer.bottom()));
     }
 
     /** "wedge 3 mm of 12 mm"; where no amount grows, how much of the way. */

@@ -46,6 +46,26 @@
     buttons.larger.addEventListener('click', () => enlarge(larger + 1));
     buttons.whole.addEventListener('click', () => enlarge(0));
     enlarge(0);
+    return enlarge;
+  };
+
+  // As large as what moves has room for, and that in the middle.
+  const near = (viewer, enlarge) => {
+    const button = viewer.querySelector('.near');
+    if (!button) {
+      return;
+    }
+    const [left, top, width, height] = button.dataset.moves.split(' ').map(Number);
+    button.addEventListener('click', () => {
+      const picture = viewer.querySelector('.picture');
+      const svg = picture.querySelector('svg');
+      enlarge(0);
+      const dots = svg.getScreenCTM().a;
+      enlarge(Math.floor(2 * Math.log2(Math.min(picture.clientWidth / width, picture.clientHeight / height) / dots)));
+      const middle = new DOMPoint(left + width / 2, top + height / 2).matrixTransform(svg.getScreenCTM());
+      const edge = picture.getBoundingClientRect();
+      picture.scrollBy(middle.x - edge.left - edge.width / 2, middle.y - edge.top - edge.height / 2);
+    });
   };
 
   const steps = stepper => {
@@ -134,7 +154,7 @@
   document.documentElement.classList.add('scripted');
   all('.viewer', document).forEach(viewer => {
     layers(viewer);
-    zoom(viewer);
+    near(viewer, zoom(viewer));
   });
   all('.carry', document).forEach(carry);
   const steppers = all('.stepper', document).map(steps);

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.Unit;
 import java.io.IOException;
 import java.util.HashSet;
@@ -201,6 +203,39 @@ class LessonInBrowserTest {
         assertEquals(1, wider(picture), 0.02);
     }
 
+    /** A wedge of 12 mm on a long dress is a few dots: what moves is shown large, and in the middle. */
+    @Test
+    void whatMovesIsShownLargeAndInTheMiddle() {
+        String picture = FIRST + ".carry .picture";
+        click(FIRST + ".carry .near");
+        Box moves = MadeUpLesson.lesson().carry().moves();
+        String visible = "const picture = document.querySelector(arguments[0]).getBoundingClientRect();"
+                + "const svg = document.querySelector(arguments[0] + ' svg').getScreenCTM();"
+                + "const at = new DOMPoint(arguments[1], arguments[2]).matrixTransform(svg);";
+        assertEquals(
+                0.5,
+                number(
+                        visible + "return (at.y - picture.top) / picture.height",
+                        picture,
+                        moves.centre().x(),
+                        moves.centre().y()),
+                0.05);
+        for (Point corner : moves.corners()) {
+            assertEquals(
+                    true,
+                    browser.ask(
+                            visible + "return at.x >= picture.left - 1 && at.x <= picture.right + 1"
+                                    + " && at.y >= picture.top - 1 && at.y <= picture.bottom + 1",
+                            picture,
+                            corner.x(),
+                            corner.y()),
+                    corner.toString());
+        }
+        assertTrue(wider(picture) > 1.3, "larger");
+        click(FIRST + ".carry [data-zoom=whole]");
+        assertEquals(1, wider(picture), 0.02);
+    }
+
     @Test
     void whateverIsDoneThePageWritesNothingToTheConsoleAndAsksForNothing() {
         for (String button :
@@ -258,8 +293,8 @@ class LessonInBrowserTest {
                 selector);
     }
 
-    private static double number(String script, String selector) {
-        return ((Number) browser.ask(script, selector)).doubleValue();
+    private static double number(String script, Object... arguments) {
+        return ((Number) browser.ask(script, arguments)).doubleValue();
     }
 
     /** How many times as wide as its box a picture is. */

@@ -41,6 +41,7 @@ final class MadeUpLesson {
                 "back",
                 new Carry(
                         plain.box(),
+                        plain.moves(),
                         plain.frames().stream()
                                 .map(frame -> new Carry.Frame(frame.fraction(), told, frame.lines()))
                                 .toList(),
@@ -146,6 +147,6 @@ final class MadeUpLesson {
                                     new Carry.Line(Layer.MARKS, Style.DART, "")));
                 })
                 .toList();
-        return new Carry(new Box(0, 0, 30000, 50000), frames, Map.of());
+        return new Carry(new Box(0, 0, 30000, 50000), new Box(2000, 30000, 8000, 40000), frames, Map.of());
     }
 }
