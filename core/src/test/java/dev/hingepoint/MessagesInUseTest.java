@@ -26,6 +26,10 @@ class MessagesInUseTest {
     private static final Pattern CALL = Pattern.compile("\\b(?:Message\\.(?:of|joined)|refuse)\\(\\s*(?=\")");
     private static final Pattern NO_LITERAL =
             Pattern.compile("\\b(?:Message\\.(?:of|joined)|refuse)\\((?!\\s*\")\\s*([^,)]*)");
+
+    /** Programs of other people's, as it were, that say their refusals in plain words. */
+    private static final Path EXAMPLES = Path.of("samples", "example");
+
     private static final List<String> SOURCES = sources();
 
     private static List<String> sources() {
@@ -38,8 +42,9 @@ class MessagesInUseTest {
     private static Stream<String> files(Path folder) {
         try (Stream<Path> files = Files.walk(folder)) {
             List<String> read = new ArrayList<>();
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".java"))
+                    .filter(path -> !path.getParent().endsWith(EXAMPLES))
+                    .toList()) {
                 read.add(Files.readString(file));
             }
             return read.stream();
