@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 
 /** The amount that a slider carries from nothing to full, frame by frame, over the lines as they were. In the page itself stands the full amount: what is printed, and seen without script. */
 record CarryPart(Lesson lesson, String id, Lengths lengths) {
+    /** The cutting line, and what is drawn on the paper but its darts, would only crowd a small picture. */
+    private static final Set<Style> SHOWN_SMALL = EnumSet.of(Style.STITCHING, Style.ON_FOLD, Style.DART);
+
     private static final double HUNDREDTHS = 100;
 
     /** Dots of the screen (CSS px, 96 an inch) that a mm of a line's width takes, as on paper. */
@@ -46,6 +49,24 @@ record CarryPart(Lesson lesson, String id, Lengths lengths) {
                         + json(frames) + "</script>\n";
         String controls = CONTROLS.formatted(id, frames.size() - 1, told, moves());
         return new Viewer("carry", "Carry the amount", controls, layers, picture).html(lengths);
+    }
+
+    /** What moves, from nothing to the full amount in one small picture: the lines as they were, and as they are. */
+    String small() {
+        List<Carry.Frame> frames = lesson.carry().frames();
+        StringBuilder svg = new StringBuilder(SvgPage.opening(
+                lesson.carry().moves(), lesson.title() + ": the lines as they were, dotted, and as they are"));
+        svg.append("<g class=\"layer-" + Layer.ORIGINAL.id() + "\">\n");
+        drawn(frames.get(0)).forEach(line -> svg.append(path("", Style.BEFORE, line.data())));
+        svg.append("</g>\n<g class=\"layer-" + Layer.STITCHING.id() + "\">\n");
+        drawn(frames.get(frames.size() - 1)).forEach(line -> svg.append(path("", Style.NOW, line.data())));
+        return svg.append("</g>\n</svg>\n").toString();
+    }
+
+    private static Stream<Carry.Line> drawn(Carry.Frame frame) {
+        return frame.lines().stream()
+                .filter(line ->
+                        SHOWN_SMALL.contains(line.style()) && !line.data().isEmpty());
     }
 
     /** Left, top, width and height. */

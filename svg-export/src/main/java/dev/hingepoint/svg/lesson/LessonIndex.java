@@ -2,7 +2,6 @@ package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.svg.file.Xml;
-import dev.hingepoint.svg.page.SvgPage;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,7 +28,7 @@ final class LessonIndex {
         }
     }
 
-    static String html(Draft draft, List<Entry> entries) {
+    static String html(Draft draft, List<Entry> entries, Lengths lengths) {
         String title = "Alterations, step by step: "
                 + Xml.escaped(draft.pattern().card().name() + ", size " + draft.size());
         StringBuilder html =
@@ -41,7 +40,7 @@ final class LessonIndex {
                         + "</h1>\n<p>Each picture shows the lines as they were, dotted, and as they are, drawn out. "
                         + Handout.TOILE
                         + "</p>\n<ul class=\"index\">\n");
-        entries.forEach(entry -> entry.lesson().ifPresent(lesson -> html.append(item(entry, lesson))));
+        entries.forEach(entry -> entry.lesson().ifPresent(lesson -> html.append(item(entry, lesson, lengths))));
         html.append("</ul>\n");
         List<Entry> without =
                 entries.stream().filter(entry -> entry.lesson().isEmpty()).toList();
@@ -54,10 +53,10 @@ final class LessonIndex {
         return html.append("</main>\n</body>\n</html>\n").toString();
     }
 
-    private static String item(Entry entry, Lesson lesson) {
-        Scene compared = lesson.scenes().get(lesson.scenes().size() - 1);
+    private static String item(Entry entry, Lesson lesson, Lengths lengths) {
+
         String name = Xml.escaped(entry.title());
-        return "<li>" + SvgPage.inline(compared.drawn(), compared.box(), compared.caption()) + "<p>"
+        return "<li>" + new CarryPart(lesson, entry.folder(), lengths).small() + "<p>"
                 + link(entry, "lesson.html", name) + "</p>\n<p>" + Xml.escaped(entry.words()) + "</p>\n<p>"
                 + link(entry, "lesson.pdf", "Handout<span class=\"spoken\">: " + name + "</span>") + " "
                 + link(entry, "student.pdf", "Exercise<span class=\"spoken\">: " + name + "</span>") + " "

@@ -116,8 +116,8 @@ public final class Lessons {
                         alteration.name(), refused.reason().sentence()));
             }
         }
-        Map<String, byte[]> all =
-                new LinkedHashMap<>(WholeFiles.encoded(Map.of("index.html", LessonIndex.html(draft, entries))));
+        Map<String, byte[]> all = new LinkedHashMap<>(
+                WholeFiles.encoded(Map.of("index.html", LessonIndex.html(draft, entries, new Lengths(form.unit())))));
         all.putAll(files);
         return all;
     }
