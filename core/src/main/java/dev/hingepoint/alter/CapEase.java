@@ -5,6 +5,7 @@ import dev.hingepoint.check.SeamWalk;
 import dev.hingepoint.check.Walked;
 import dev.hingepoint.check.Walked.NotchGap;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
@@ -63,7 +64,7 @@ final class CapEase {
         belowNotches(after, seam).forEach(below -> note.append("; ").append(below));
         if (!SeamWalk.of(after, seam).lengthMatches()) {
             note.append("; it is ")
-                    .append(tenths(Math.abs(is - was)))
+                    .append(new Length(Math.abs(is - was)).tenths())
                     .append(is < was ? " too short" : " too long")
                     .append(" for what the pattern means")
                     .append(correction.isEmpty() ? "" : ": " + correction);
@@ -87,16 +88,13 @@ final class CapEase {
         return told;
     }
 
-    private static String tenths(double mm) {
-        return Reason.millimetres(Math.rint(mm * 10) / 10);
-    }
-
     private static void tell(List<String> told, String notch, double ease) {
         if (Math.abs(ease) > TOLD) {
             told.add(
                     ease > 0
-                            ? tenths(ease) + " of it below the notch '" + notch + "', where none belongs"
-                            : "below the notch '" + notch + "' the cap is " + tenths(-ease) + " too short");
+                            ? new Length(ease).tenths() + " of it below the notch '" + notch + "', where none belongs"
+                            : "below the notch '" + notch + "' the cap is " + new Length(-ease).tenths()
+                                    + " too short");
         }
     }
 }

@@ -4,11 +4,13 @@ import dev.hingepoint.Reason;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
@@ -26,12 +28,13 @@ public final class Drawbacks {
 
     private static final double OVER = 500;
 
-    /** Seams and lines that differ by less in mm are sewn without a thought (a sixteenth of an inch; Threads no. 200). */
-    private static final double SEEN = 1.6;
-
     /** A dart that takes up more in mm makes a point (common practice, no source). */
     private static final double DEEP_DART = 60;
 
+    /** An edge lies on the outline of a part that it is not farther from in mm. */
+    private static final double ON = 0.1;
+
+    /** Into so many parts of equal length a line is divided to be measured. */
     private static final int PLACES = 40;
 
     /** What a part is called by: the first of these that lies on it. */
@@ -87,7 +90,7 @@ public final class Drawbacks {
                 .filter(piece::hasEdge)
                 .filter(edge -> IntStream.rangeClosed(1, 3).allMatch(quarter -> {
                     Path path = piece.edge(edge).path();
-                    return part.outline().distanceTo(path.at(path.length() * quarter / 4)) < 0.1;
+                    return part.outline().distanceTo(path.at(path.length() * quarter / 4)) < ON;
                 }))
                 .findFirst()
                 .map(edge -> "with the " + edge)
@@ -99,8 +102,9 @@ public final class Drawbacks {
         for (String centre : List.of(Names.CENTRE_FRONT, Names.CENTRE_BACK)) {
             if (piece.hasEdge(centre) && old.hasEdge(centre)) {
                 double now = offStraight(piece.edge(centre).path());
-                if (now > SEEN && now > offStraight(old.edge(centre).path()) + SEEN) {
-                    told.add(centre + " is no longer straight: " + Reason.millimetres(tenth(now))
+                if (now > Tolerance.SEAM_MATCH
+                        && now > offStraight(old.edge(centre).path()) + Tolerance.SEAM_MATCH) {
+                    told.add(centre + " is no longer straight: " + new Length(now).tenths()
                             + " from a straight line, so it cannot lie on a fold, and stripes show it");
                 }
             }
@@ -124,9 +128,9 @@ public final class Drawbacks {
         return piece.marks(EdgeDart.class)
                 .filter(dart -> dart.intake() > DEEP_DART)
                 .filter(dart -> old.find(EdgeDart.class, dart.name())
-                        .map(was -> dart.intake() > was.intake() + SEEN)
+                        .map(was -> dart.intake() > was.intake() + Tolerance.SEAM_MATCH)
                         .orElse(true))
-                .map(dart -> "the " + dart.name() + " takes up " + Reason.millimetres(tenth(dart.intake()))
+                .map(dart -> "the " + dart.name() + " takes up " + new Length(dart.intake()).tenths()
                         + ": so deep a dart points; part of it could be moved elsewhere")
                 .toList();
     }
@@ -139,16 +143,16 @@ public final class Drawbacks {
         for (Walked walked : all) {
             if (SeamWalk.of(before, walked.seam()).lengthMatches() && !walked.lengthMatches()) {
                 told.add(walked.seam() + " no longer match: the first side is "
-                        + Reason.millimetres(tenth(walked.difference())) + " longer");
+                        + new Length(walked.difference()).tenths() + " longer");
             }
             List<EdgeRef> join = walked.seam().join();
             List<EdgeRef> to = walked.seam().to();
             if (join.size() == 1 && to.size() == 1) {
                 double now = apart(after, join.get(0), to.get(0));
                 double then = apart(before, join.get(0), to.get(0));
-                if (now > then + SEEN) {
+                if (now > then + Tolerance.SEAM_MATCH) {
                     told.add(walked.seam() + " are of unlike shape now: laid on each other they part by "
-                            + Reason.millimetres(tenth(now)) + ", before by " + Reason.millimetres(tenth(then)));
+                            + new Length(now).tenths() + ", before by " + new Length(then).tenths());
                 }
             }
         }
@@ -188,9 +192,5 @@ public final class Drawbacks {
                 .mapToDouble(i -> first.at(first.length() * i / PLACES).distanceTo(laid.at(laid.length() * i / PLACES)))
                 .max()
                 .orElse(0);
-    }
-
-    private static double tenth(double mm) {
-        return Math.rint(mm * 10) / 10;
     }
 }

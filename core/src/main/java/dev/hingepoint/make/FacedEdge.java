@@ -93,7 +93,7 @@ final class FacedEdge {
     private String caption(TracedFacing facing) {
         return "Lay the pieces together at their seams, trace the " + run.edge() + " of the " + facing.laidOn()
                 + ", and draw the facing " + Reason.millimetres(depth) + " deep; take "
-                + Reason.millimetres(Math.rint(10 * facing.shorter()) / 10)
+                + new Length(facing.shorter()).tenths()
                 + " out of it at its ends, so that it draws the edge in";
     }
 

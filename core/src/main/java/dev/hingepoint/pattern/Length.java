@@ -130,6 +130,11 @@ public record Length(double mm) implements Comparable<Length> {
         return (number.startsWith("+") ? "+" : "") + inches;
     }
 
+    /** To the nearest tenth of a mm, as closely as a hand draws. */
+    public Length tenths() {
+        return new Length(Math.rint(mm * 10) / 10);
+    }
+
     /** As read off a tape: to the millimetre, in cm to one decimal, in inches to 1/16. */
     public String shownIn(Unit unit) {
         BigDecimal whole = BigDecimal.valueOf(mm).setScale(0, RoundingMode.HALF_EVEN);

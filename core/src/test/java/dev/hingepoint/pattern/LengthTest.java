@@ -73,6 +73,12 @@ class LengthTest {
         assertEquals(mm, told, 25.4 / 32 + 1e-9);
     }
 
+    @ParameterizedTest
+    @CsvSource({"12.34, 12.3 mm", "12.36, 12.4 mm", "-0.26, -0.3 mm", "0.04, 0 mm", "12, 12 mm"})
+    void isRoundedToATenth(double mm, String told) {
+        assertEquals(told, new Length(mm).tenths().toString());
+    }
+
     @Test
     void aSentenceIsToldInInchesWithEveryLengthInIt() {
         assertEquals("Fold out 1/2 in at centre back", Length.retold("Fold out 12.7 mm at centre back", Unit.INCH));

@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.allowance.CuttingLine;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
@@ -114,7 +113,7 @@ final class CarryWriter {
     }
 
     private String millimetres(double mm) {
-        return Length.retold(Reason.millimetres(Math.rint(mm * 10) / 10), unit);
+        return Length.retold(new Length(mm).tenths().toString(), unit);
     }
 
     private Carry.Frame frame(double fraction, String told, Draft draft) {

@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -100,7 +99,7 @@ final class CutScenes {
                 List<Point> path = way(part, farthest);
                 if (path.get(0).distanceTo(path.get(path.size() - 1)) > SHOWN) {
                     strokes.addAll(PaperLines.arrow(Style.WAY, path));
-                    amounts.put(path.get(path.size() / 2), Reason.millimetres(Stage.tenth(way)));
+                    amounts.put(path.get(path.size() / 2), StepWords.length(way));
                 }
             }
         }
@@ -171,7 +170,7 @@ final class CutScenes {
                         Style.DRAWN, place.of(part.motion().of(part.outline().flatten(0.1))))));
         return stage.scene(Scene.Kind.REJOINED, words.rejoined(opens, !doubles.isEmpty()), areas, strokes, labels -> {
             for (Path fill : step.fills()) {
-                labels.name(Reason.millimetres(Stage.tenth(fill.length())), stage.middle(fill));
+                labels.name(StepWords.length(fill.length()), stage.middle(fill));
             }
         });
     }

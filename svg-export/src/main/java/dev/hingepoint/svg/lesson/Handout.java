@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.check.Ledger;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.pattern.Length;
@@ -121,6 +120,6 @@ final class Handout {
     }
 
     private String length(double mm) {
-        return Length.retold(Reason.millimetres(Math.rint(mm * 10) / 10), unit);
+        return Length.retold(new Length(mm).tenths().toString(), unit);
     }
 }

@@ -123,9 +123,4 @@ final class Stage {
                 .map(part -> new Area(tint, JtsBridge.points(((Polygon) part).getExteriorRing())))
                 .toList();
     }
-
-    /** To a tenth of a mm, less than one to a hundredth. */
-    static double tenth(double mm) {
-        return mm < 1 ? Math.rint(mm * 100) / 100 : Math.rint(mm * 10) / 10;
-    }
 }

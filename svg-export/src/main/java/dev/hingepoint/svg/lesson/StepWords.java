@@ -1,11 +1,11 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Edge;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
@@ -144,8 +144,10 @@ final class StepWords {
                 .findFirst();
     }
 
-    private static String length(double mm) {
-        return Reason.millimetres(mm < 1 ? Math.rint(mm * 100) / 100 : Math.rint(mm * 10) / 10);
+    /** "12.3 mm"; what is less than 1 mm to a hundredth, as a length is told. */
+    static String length(double mm) {
+        Length length = new Length(mm);
+        return (mm < 1 ? length : length.tenths()).toString();
     }
 
     static String joined(List<String> words) {

@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.allowance.CuttingLine;
 import dev.hingepoint.check.Ledger;
 import dev.hingepoint.curve.Box;
@@ -10,6 +9,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Unit;
@@ -192,10 +192,10 @@ final class Together {
     }
 
     private static String words(double by, String more, String less) {
-        return Reason.millimetres(Math.rint(Math.abs(by) * 10) / 10) + " " + (by > 0 ? more : less);
+        return new Length(Math.abs(by)).tenths() + " " + (by > 0 ? more : less);
     }
 
     private static String signed(double by) {
-        return (by > 0 ? "+" : "") + Reason.millimetres(Math.rint(by * 10) / 10);
+        return (by > 0 ? "+" : "") + new Length(by).tenths();
     }
 }

@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.Reason;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
@@ -41,7 +40,7 @@ final class TruedScene {
         return stage.scene(
                 Scene.Kind.TRUED, new StepWords(step).trued(farthest), stage.paper(step.after()), strokes, labels -> {
                     if (where != null && most > Tolerance.LAST_DECIMAL) {
-                        labels.name(Reason.millimetres(Stage.tenth(most)), place.of(where));
+                        labels.name(StepWords.length(most), place.of(where));
                     }
                 });
     }

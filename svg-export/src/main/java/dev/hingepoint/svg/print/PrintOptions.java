@@ -279,7 +279,8 @@ public record PrintOptions(
 
     /** A length to measure by: in mm to a tenth, and in inches where they are asked for. */
     String shown(double mm) {
-        String metric = Reason.millimetres(Math.rint(mm * 10) / 10);
-        return unit == Unit.INCH ? metric + " (" + new Length(mm).inInches() + ")" : metric;
+        Length length = new Length(mm);
+        String metric = length.tenths().toString();
+        return unit == Unit.INCH ? metric + " (" + length.inInches() + ")" : metric;
     }
 }
