@@ -1,5 +1,6 @@
 package dev.hingepoint.allowance;
 
+import dev.hingepoint.curve.Offset;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.curve.Vector;
@@ -19,7 +20,7 @@ import java.util.Set;
  */
 final class Corner {
     /** A corner farther than so many times the wider allowance is cut back. */
-    private static final double LIMIT = 2.5;
+    private static final double LIMIT = Offset.MITRE_LIMIT;
 
     private static final Set<String> OPEN = Set.of("neckline", "armhole");
 

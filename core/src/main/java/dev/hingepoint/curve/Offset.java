@@ -8,9 +8,13 @@ import java.util.List;
  * parallel is where such code goes wrong.
  *
  * <p>Where the path bends towards the offset side more tightly than the distance allows (curvature times distance of 1 or more) the parallel runs back
- * on itself; whoever asks trims it.
+ * on itself; whoever asks trims it. At a corner that opens to the offset side both parallels run on straight until they meet, cut back square beyond
+ * {@link #MITRE_LIMIT} so that no spike forms.
  */
 public final class Offset {
+    /** A mitred corner lies at most so many times the distance from the corner of the path (as far as a corner of 47 degrees has it). */
+    public static final double MITRE_LIMIT = 2.5;
+
     private static final int CURVATURE_SAMPLES = 8;
 
     /** A step of the curve is halved so often at most: at a cusp no step, however short, runs on. */
@@ -41,6 +45,9 @@ public final class Offset {
             Vector start = segment.tangent(0);
             // a bend that parts the parallel by less than a drawing can say is rounding, and folds nothing
             if (last == null || Math.abs(last.cross(start) * distance) > Tolerance.LAST_DECIMAL) {
+                if (last != null && last.cross(start) * distance > 0) {
+                    mitre(segment.start(), last, start, distance, tolerance, points);
+                }
                 points.add(beside(segment.start(), start, distance));
             }
             if (segment instanceof Cubic cubic) {
@@ -51,6 +58,23 @@ public final class Offset {
             last = segment.tangent(1);
         }
         return points;
+    }
+
+    /** What joins the parallels of two segments at a corner that opens to the offset side; nothing where that would be within the tolerance of the straight way. */
+    private static void mitre(
+            Point corner, Vector arriving, Vector leaving, double distance, double tolerance, List<Point> points) {
+        double half = arriving.angleTo(leaving) / 2;
+        double sine = Math.abs(StrictMath.sin(half));
+        double cosine = StrictMath.cos(half);
+        double width = Math.abs(distance);
+        if (width * sine * sine <= tolerance * cosine) {
+            return;
+        }
+        double runOn = Math.min(width * sine / cosine, width * (MITRE_LIMIT - cosine) / sine);
+        points.add(beside(corner, arriving, distance).plus(arriving.times(runOn)));
+        if (cosine * MITRE_LIMIT < 1) {
+            points.add(beside(corner, leaving, distance).minus(leaving.times(runOn)));
+        }
     }
 
     private static Point beside(Point point, Vector tangent, double distance) {

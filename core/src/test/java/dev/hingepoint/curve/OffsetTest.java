@@ -48,6 +48,28 @@ class OffsetTest {
                 .isCloseTo(cubic.start().plus(cubic.tangent(0).left().times(distance)), 1e-9));
     }
 
+    /** Derived: where a path bends by b away from the offset side, both parallels meet at distance / cos(b / 2) from the corner; past the limit they are cut off square there. */
+    @Property(seed = "53")
+    void aCornerThatOpensIsMitred(
+            @ForAll @DoubleRange(min = 0.2, max = 3) double bend,
+            @ForAll @DoubleRange(min = 5, max = 25) double distance) {
+        Point corner = new Point(0, 0);
+        Vector leaving = new Vector(1, 0).turned(bend);
+        Path path = Path.through(new Point(-300, 0), corner, corner.plus(leaving.times(300)));
+        List<Point> parallel = Offset.polyline(path, distance, 0.01);
+        double meeting = distance / StrictMath.cos(bend / 2);
+        double farthest = parallel.stream()
+                .filter(point -> point.distanceTo(corner) < 250)
+                .mapToDouble(point -> point.minus(corner)
+                        .dot(new Vector(1, 0).turned(bend / 2).left()))
+                .max()
+                .orElseThrow();
+        assertEquals(Math.min(meeting, Offset.MITRE_LIMIT * distance), farthest, 1e-9);
+        for (int i = 1; i < parallel.size(); i++) {
+            assertTrue(path.distanceTo(parallel.get(i).midpoint(parallel.get(i - 1))) >= distance - 1e-9);
+        }
+    }
+
     /** Quarter turns about a small radius with a straight run on either side, as at a tight neckline or a pocket's corner. */
     @Provide
     Arbitrary<Cubic> tight() {
