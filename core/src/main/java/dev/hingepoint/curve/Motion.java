@@ -11,13 +11,14 @@ import java.util.List;
  * </pre>
  *
  * Rigid motions (shift, turn) keep every length. Three others serve a fitter's special cases: a shear, which keeps every
- * length along its own direction, a stretch, which scales along one direction, and a fold, which lays a wedge flat onto one line. All are exact on control points.
+ * length along its own direction, a stretch, which scales along one direction, and a fold, which lays a wedge flat onto one line. An enlargement serves drawings at a scale. All are
+ * exact on control points.
  */
 public record Motion(double xx, double xy, double yx, double yy, double dx, double dy) {
+    public static final Motion STAY = new Motion(1, 0, 0, 1, 0, 0);
+
     /** Rounding of a rigid motion's factors; an angle so small moves a metre by less than a millionth of a mm. */
     private static final double RIGID = 1e-9;
-
-    public static final Motion STAY = new Motion(1, 0, 0, 1, 0, 0);
 
     public static Motion shift(Vector step) {
         return new Motion(1, 0, 0, 1, step.x(), step.y());
@@ -60,6 +61,11 @@ public record Motion(double xx, double xy, double yx, double yy, double dx, doub
         double more = factor - 1;
         return fixing(
                 origin, 1 + more * a.x() * a.x(), more * a.x() * a.y(), more * a.x() * a.y(), 1 + more * a.y() * a.y());
+    }
+
+    /** Everything {@code factor} times as large, as a drawing at a scale is; the origin stays. */
+    public static Motion enlargement(double factor) {
+        return new Motion(factor, 0, 0, factor, 0, 0);
     }
 
     /**

@@ -106,6 +106,14 @@ class MotionTest {
     }
 
     @Test
+    void anEnlargementKeepsTheOriginAndEveryDirection() {
+        Motion half = Motion.enlargement(0.5);
+        assertEquals(new Point(0, 0), half.of(new Point(0, 0)));
+        assertEquals(new Point(-10, 4), half.of(new Point(-20, 8)));
+        assertEquals(0.5, half.scale());
+    }
+
+    @Test
     void aTurnAndScalingTakesOnePointToAnother() {
         Motion reaching = Motion.reaching(new Point(10, 10), new Point(20, 10), new Point(10, 30));
         assertEquals(0, reaching.of(new Point(20, 10)).distanceTo(new Point(10, 30)), 1e-12);

@@ -14,6 +14,7 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Unit;
+import dev.hingepoint.svg.print.Upright;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

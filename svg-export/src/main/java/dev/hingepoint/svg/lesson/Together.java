@@ -15,6 +15,7 @@ import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.page.Stroke;
 import dev.hingepoint.svg.page.Style;
+import dev.hingepoint.svg.print.Upright;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

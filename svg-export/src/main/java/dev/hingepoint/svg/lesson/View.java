@@ -2,7 +2,6 @@ package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
-import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 
 /**
@@ -29,18 +28,7 @@ record View(double scale, Motion place, Box box) {
                 Math.max(1, Math.ceil(Math.max(region.width() / (WIDTH - 2 * beside), region.height() / HEIGHT)));
         double scale = 1 / times;
         Motion place = Motion.shift(new Vector(beside * times - region.left(), -region.top()))
-                .then(Motion.between(
-                        new Point(0, 0),
-                        new Vector(1, 0),
-                        new Vector(0, 1),
-                        new Point(0, 0),
-                        new Vector(scale, 0),
-                        new Vector(0, scale)));
+                .then(Motion.enlargement(scale));
         return new View(scale, place, new Box(0, 0, region.width() * scale + 2 * beside, region.height() * scale));
-    }
-
-    /** "1:2". */
-    String words() {
-        return "1:" + Math.round(1 / scale);
     }
 }

@@ -75,7 +75,7 @@ final class ClothPicture {
         // a lying cloth begins at the left, and is turned, not mirrored
         this.small = isLying
                 ? new Motion(0, scale, -scale, 0, 1, top + scale * cloth.width())
-                : new Motion(scale, 0, 0, scale, SIDE, top);
+                : Motion.enlargement(scale).then(Motion.shift(new Vector(SIDE, top)));
         this.onPaper = cloth.pieces().stream().map(piece -> piece.moved(small)).toList();
         this.grounds = onPaper.stream()
                 .map(piece -> PreparedGeometryFactory.prepare(piece.ground()))

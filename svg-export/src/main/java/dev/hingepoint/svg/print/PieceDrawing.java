@@ -40,7 +40,7 @@ final class PieceDrawing {
     /** Lines beside a piece have at most so many characters, where there is a place to break them. */
     private static final int BESIDE = 44;
 
-    private static final Vector UPRIGHT = new Vector(0, 1);
+    private static final Vector ACROSS = new Vector(1, 0);
 
     private final String name;
     private final int number;
@@ -77,7 +77,8 @@ final class PieceDrawing {
         this.label = Label.lines(
                 of.stream().map(Sized::draft).toList(), draft, main.piece(), copy, number + " of " + pieces, options);
         List<Motion> together = Nesting.of(of.stream().map(Sized::piece).toList(), main.piece());
-        Motion upright = upright(main.piece(), copy).then(scaling(options.scale()));
+        Motion upright = upright(main.piece(), copy)
+                .then(Motion.enlargement(options.scale().factor()));
         this.sizes = IntStream.range(0, of.size())
                 .mapToObj(i -> of.get(i).laid(copy, together.get(i).then(upright)))
                 .toList();
@@ -141,14 +142,9 @@ final class PieceDrawing {
     }
 
     private static Motion upright(Piece piece, Copy copy) {
-        Vector down = piece.grain().down();
+        Motion upright = Upright.of(piece);
         Point middle = piece.outline().bounds().centre();
-        Motion upright = down.equals(UPRIGHT) ? Motion.STAY : Motion.turn(middle, down, UPRIGHT);
-        return copy == Copy.OTHER_OF_PAIR ? upright.then(Motion.stretch(middle, UPRIGHT.left(), -1)) : upright;
-    }
-
-    private static Motion scaling(Scale scale) {
-        return new Motion(scale.factor(), 0, 0, scale.factor(), 0, 0);
+        return copy == Copy.OTHER_OF_PAIR ? upright.then(Motion.stretch(middle, ACROSS, -1)) : upright;
     }
 
     private List<Stroke> single(List<Path> original) {

@@ -105,7 +105,7 @@ final class SheetMap {
         double scale = scale(room);
         double left = room.left() + (room.width() - width * scale) / 2;
         double top = room.top() + (room.height() - height * scale) / 2;
-        Motion small = new Motion(scale, 0, 0, scale, left, top);
+        Motion small = Motion.enlargement(scale).then(Motion.shift(new Vector(left, top)));
         List<Stroke> strokes = new ArrayList<>();
         List<List<List<Point>>> pieces = printed.pieces().stream()
                 .map(piece -> piece.rings().stream()
