@@ -13,6 +13,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.samples.draft.Larkfield;
+import dev.hingepoint.svg.lesson.Carry;
 import dev.hingepoint.svg.lesson.Lesson;
 import dev.hingepoint.svg.lesson.Scene;
 import dev.hingepoint.svg.page.Stroke;
@@ -112,8 +113,6 @@ class LessonsTest {
         assertEquals(
                 "Fold out 12 mm at centre back at the waist, running to nothing at the side seam",
                 scenes.get(3).caption().split("\\.")[0]);
-        double line = DRESS.piece("back").width("waist");
-        assertTrue(line > 0);
         String lines = scenes.get(1).caption();
         double told = Double.parseDouble(lines.replaceAll(".*?([0-9.]+) mm long.*", "$1"));
         // across the paper, the waist dart's intake in it
@@ -122,6 +121,28 @@ class LessonsTest {
                 scenes.get(2).caption().contains("not through the side seam"),
                 scenes.get(2).caption());
         assertTrue(scenes.get(scenes.size() - 1).caption().contains("centre back 12 mm shorter"));
+    }
+
+    /** The width at the cuff is come to from the width that there was, so it is none of what grows from nothing; nor is how far above the waist a wedge lies. */
+    @Test
+    void theSliderTellsWhatGrowsFromNothing() {
+        assertEquals(
+                List.of("length 0 mm of 30 mm", "length 30 mm of 30 mm"),
+                ends("sleeve", "length", "+30 mm", "cuff", "240 mm"));
+        assertEquals(
+                List.of("wedge 0 mm of 12 mm", "wedge 12 mm of 12 mm"),
+                ends("sway back", "wedge", "12 mm", "above", "20 mm"));
+        assertEquals(
+                List.of("0 % of the way", "100 % of the way"), ends("sleeve", "cuff", "240 mm", "length", "+0 mm"));
+    }
+
+    private static List<String> ends(String alteration, String one, String amount, String other, String further) {
+        AlterationRequest request =
+                AlterationRequest.of(alteration).with(one, amount).with(other, further);
+        List<Carry.Frame> frames = Lesson.of(DRESS, Catalogue.named(alteration), Options.of(request), Unit.MILLIMETRE)
+                .carry()
+                .frames();
+        return List.of(frames.get(0).told(), frames.get(frames.size() - 1).told());
     }
 
     /** One that nobody but a developer knows has its pictures and its slider as well. */

@@ -18,6 +18,9 @@ import java.util.Map;
  * @param frames at least 13, from nothing to everything; all have the same lines, in the same order
  */
 public record Carry(Box box, Box moves, List<Frame> frames, Map<String, Motion> places) {
+    /** So many units of its coordinates are a mm of the pattern. */
+    static final double UNITS = 100;
+
     /**
      * The pattern as a fraction of the alteration leaves it.
      *

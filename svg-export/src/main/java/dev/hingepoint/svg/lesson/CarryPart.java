@@ -24,8 +24,6 @@ record CarryPart(Lesson lesson, String id, Lengths lengths) {
     /** The cutting line, and what is drawn on the paper but its darts, would only crowd a small picture. */
     private static final Set<Style> SHOWN_SMALL = EnumSet.of(Style.STITCHING, Style.ON_FOLD, Style.DART);
 
-    private static final double HUNDREDTHS = 100;
-
     /** Dots of the screen (CSS px, 96 an inch) that a mm of a line's width takes, as on paper. */
     private static final double DOTS = 96 / 25.4;
 
@@ -95,7 +93,7 @@ record CarryPart(Lesson lesson, String id, Lengths lengths) {
 
     private String gridData(Style style) {
         StringBuilder data = new StringBuilder();
-        for (Stroke line : lengths.grid(lesson.carry().box(), HUNDREDTHS).strokes()) {
+        for (Stroke line : lengths.grid(lesson.carry().box(), Carry.UNITS).strokes()) {
             if (line.style() == style) {
                 Point from = line.points().get(0);
                 Point to = line.points().get(1);

@@ -8,8 +8,7 @@ import dev.hingepoint.alter.Options;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
-import dev.hingepoint.curve.Point;
-import dev.hingepoint.curve.Vector;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.DrawnLine;
@@ -24,6 +23,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Carries an alteration from nothing to its full amount, and writes down every line on the way. */
@@ -31,40 +32,58 @@ final class CarryWriter {
     /** Frames after the first, which is the pattern as it was. */
     private static final int STEPS = 12;
 
-    private static final double HUNDREDTHS = 100;
+    /** So much of the paper in mm is shown round all pieces. */
     private static final double ROUND = 30;
 
     /** So much of the paper in mm is shown round what moves. */
     private static final double BESIDE = 60;
 
-    private final Draft before;
     private final Altered whole;
-    private final Map<String, Motion> places;
+    private final Map<String, Double> amounts;
+    private final Map<String, Motion> places = new LinkedHashMap<>();
     private final Unit unit;
 
-    private CarryWriter(Draft before, Altered whole, Together together, Unit unit) {
-        this.before = before;
+    private CarryWriter(Altered first, Altered whole, Together together, Unit unit) {
         this.whole = whole;
+        this.amounts = growing(first, whole);
         this.unit = unit;
-        this.places = new LinkedHashMap<>();
-        Motion fine = Motion.stretch(new Point(0, 0), new Vector(1, 0), HUNDREDTHS)
-                .then(Motion.stretch(new Point(0, 0), new Vector(0, 1), HUNDREDTHS));
+        Motion fine = Motion.enlargement(Carry.UNITS);
         together.places().forEach((piece, place) -> places.put(piece, place.then(fine)));
     }
 
     static Carry of(Draft before, Alteration alteration, Options options, Altered whole, Together together, Unit unit) {
-        CarryWriter writer = new CarryWriter(before, whole, together, unit);
+        List<Altered> parts = new ArrayList<>();
+        for (int step = 1; step < STEPS; step++) {
+            parts.add(Catalogue.checked(before, alteration, options.carriedTo(fraction(step))));
+        }
+        parts.add(whole);
+        CarryWriter writer = new CarryWriter(parts.get(0), whole, together, unit);
         List<Draft> drafts = new ArrayList<>(List.of(before));
+        parts.forEach(part -> drafts.add(part.draft()));
         List<Carry.Frame> frames = new ArrayList<>();
-        frames.add(writer.frame(0, writer.told(0, Map.of()), before));
-        for (int i = 1; i <= STEPS; i++) {
-            double fraction = (double) i / STEPS;
-            Altered part = i == STEPS ? whole : Catalogue.checked(before, alteration, options.carriedTo(fraction));
-            drafts.add(part.draft());
-            frames.add(writer.frame(fraction, writer.told(fraction, part.amounts()), part.draft()));
+        for (int step = 0; step <= STEPS; step++) {
+            frames.add(writer.frame(fraction(step), drafts.get(step)));
         }
         Box box = writer.box(drafts);
         return new Carry(box, writer.moves(box), frames, writer.places);
+    }
+
+    private static double fraction(int step) {
+        return (double) step / STEPS;
+    }
+
+    /** The amounts that grow evenly from nothing: a place stays where it is, and a width that is wished is come to from the width that there was. */
+    private static Map<String, Double> growing(Altered first, Altered whole) {
+        Map<String, Double> growing = new LinkedHashMap<>();
+        whole.amounts().forEach((name, amount) -> {
+            if (amount instanceof Double full
+                    && full != 0
+                    && first.amounts().get(name) instanceof Double part
+                    && Math.abs(part - fraction(1) * full) < Tolerance.COINCIDENT) {
+                growing.put(name, full);
+            }
+        });
+        return growing;
     }
 
     private Box box(List<Draft> drafts) {
@@ -74,7 +93,7 @@ final class CarryWriter {
                                 .of(CuttingLine.of(draft, draft.piece(name)).outline()))))
                 .reduce(Box::union)
                 .orElse(new Box(0, 0, 1, 1))
-                .grownBy(ROUND * HUNDREDTHS);
+                .grownBy(ROUND * Carry.UNITS);
     }
 
     /** Where the steps draw, cut and fill; all of it, where they do nothing of that. */
@@ -84,7 +103,7 @@ final class CarryWriter {
                 .flatMap(step -> Stream.concat(step.lines().stream(), step.fills().stream())
                         .map(path -> path.moved(places.get(step.after().name())).bounds()))
                 .reduce(Box::union)
-                .map(moves -> within(moves.grownBy(BESIDE * HUNDREDTHS), box))
+                .map(moves -> within(moves.grownBy(BESIDE * Carry.UNITS), box))
                 .orElse(box);
     }
 
@@ -97,26 +116,20 @@ final class CarryWriter {
     }
 
     /** "wedge 3 mm of 12 mm"; where no amount grows, how much of the way. */
-    private String told(double fraction, Map<String, Object> amounts) {
-        List<String> told = new ArrayList<>();
-        whole.amounts().forEach((name, all) -> {
-            Object now = fraction == 0 ? Double.valueOf(0) : amounts.get(name);
-            if (all instanceof Double full && now instanceof Double part && full != 0 && isCarried(name, full)) {
-                told.add(name + " " + millimetres(part) + " of " + millimetres(full));
-            }
-        });
-        return told.isEmpty() ? Math.round(100 * fraction) + " % of the way" : String.join(", ", told);
+    private String told(double fraction) {
+        return amounts.isEmpty()
+                ? Math.round(100 * fraction) + " % of the way"
+                : amounts.entrySet().stream()
+                        .map(amount -> amount.getKey() + " " + length(fraction * amount.getValue()) + " of "
+                                + length(amount.getValue()))
+                        .collect(Collectors.joining(", "));
     }
 
-    private boolean isCarried(String name, double full) {
-        return full != 0 && !name.equals("above");
-    }
-
-    private String millimetres(double mm) {
+    private String length(double mm) {
         return Length.retold(new Length(mm).tenths().toString(), unit);
     }
 
-    private Carry.Frame frame(double fraction, String told, Draft draft) {
+    private Carry.Frame frame(double fraction, Draft draft) {
         List<Carry.Line> lines = new ArrayList<>();
         lines.add(line(Style.STITCHING, draft, piece -> edges(piece, false)));
         lines.add(line(Style.ON_FOLD, draft, piece -> edges(piece, true)));
@@ -129,7 +142,7 @@ final class CarryWriter {
                         piece.marks(Notch.class).map(notch -> Path.of(notch.line())),
                         piece.marks(DrawnLine.class).map(DrawnLine::path))));
         lines.add(cutting(draft));
-        return new Carry.Frame(fraction, told, lines);
+        return new Carry.Frame(fraction, told(fraction), lines);
     }
 
     private static Stream<Path> edges(Piece piece, boolean onFold) {
@@ -138,13 +151,9 @@ final class CarryWriter {
                 .map(Edge::path);
     }
 
-    private interface Drawing {
-        Stream<Path> of(Piece piece);
-    }
-
-    private Carry.Line line(Style style, Draft draft, Drawing drawing) {
+    private Carry.Line line(Style style, Draft draft, Function<Piece, Stream<Path>> drawn) {
         PathWriter data = new PathWriter();
-        places.forEach((name, place) -> drawing.of(draft.piece(name)).forEach(path -> data.add(path.moved(place))));
+        places.forEach((name, place) -> drawn.apply(draft.piece(name)).forEach(path -> data.add(path.moved(place))));
         return new Carry.Line(style.layer(), style, data.toString());
     }
 
