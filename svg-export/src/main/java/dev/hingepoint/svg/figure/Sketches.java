@@ -1,10 +1,7 @@
 package dev.hingepoint.svg.figure;
 
+import dev.hingepoint.svg.file.Shipped;
 import dev.hingepoint.svg.file.Yaml;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +10,7 @@ import java.util.Optional;
 
 /** The pictures of an alteration, as they are written down in {@code figures.yaml}, which ships with the library; a test reads all of it. */
 final class Sketches {
-    private static final Yaml FIGURES = resource("figures.yaml");
+    private static final Yaml FIGURES = Shipped.yaml(Sketches.class, "figures.yaml");
 
     private final Yaml alteration;
 
@@ -23,14 +20,6 @@ final class Sketches {
 
     static Optional<Sketches> of(String alteration) {
         return FIGURES.map(alteration).map(Sketches::new);
-    }
-
-    private static Yaml resource(String name) {
-        try (InputStream file = Sketches.class.getResourceAsStream(name)) {
-            return Yaml.parse(name, new String(file.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
-        }
     }
 
     /** @param which "without", "right" or "wrong" */

@@ -2,18 +2,15 @@ package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.svg.figure.FigurePicture;
 import dev.hingepoint.svg.figure.FigurePictures;
+import dev.hingepoint.svg.file.Shipped;
 import dev.hingepoint.svg.file.Yaml;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads what is said about each alteration in {@code why.yaml}, which ships with the library; a test reads all of it. */
 final class Whys {
     private static final String SOURCES = "sources";
-    private static final Yaml WORDS = resource("why.yaml");
+    private static final Yaml WORDS = Shipped.yaml(Whys.class, "why.yaml");
 
     private Whys() {}
 
@@ -60,13 +57,5 @@ final class Whys {
                 source.requiredText("name", "a school"),
                 source.requiredText("grade", "school"),
                 words.requiredText("says", "lift the back"));
-    }
-
-    private static Yaml resource(String name) {
-        try (InputStream file = Whys.class.getResourceAsStream(name)) {
-            return Yaml.parse(name, new String(file.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
-        }
     }
 }
