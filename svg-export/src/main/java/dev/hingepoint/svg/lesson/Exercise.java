@@ -72,14 +72,11 @@ final class Exercise {
     }
 
     private TextSheets sheets() {
-        return new TextSheets(
-                paper,
-                number,
-                lesson.pattern() + ", size " + lesson.size() + ". " + scale.words() + ", not for cutting cloth.");
+        return new TextSheets(paper, number, lesson.subject() + ". " + scale.words() + ", not for cutting cloth.");
     }
 
     private String pieces() {
-        return StepWords.joined(changed().stream().map(name -> "the " + name).toList());
+        return Words.joined(changed().stream().map(name -> "the " + name).toList());
     }
 
     private List<String> changed() {

@@ -1,21 +1,17 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.check.Ledger;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.figure.FigurePicture;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A lesson on paper: why, each step on a sheet of its own, and what changed. */
 final class Handout {
     static final String TOILE = "Sew a toile before you cut good cloth.";
-
-    /** A change of less in mm is none. */
-    private static final double CHANGED = 0.05;
 
     private final Lesson lesson;
     private final Unit unit;
@@ -36,7 +32,7 @@ final class Handout {
     }
 
     private String foot() {
-        return lesson.pattern() + ", size " + lesson.size() + ". Pictures are not for cutting.";
+        return lesson.subject() + ". Pictures are not for cutting.";
     }
 
     private void why(TextSheets sheets) {
@@ -60,7 +56,7 @@ final class Handout {
         sheets.heading("A wrong cure: " + why.wrong().name()).words(why.wrong().does());
         sheets.heading("What people confuse it with")
                 .items(why.confusedWith().stream()
-                        .map(other -> LessonSection.capitalised(other.cause()) + ". " + other.tell())
+                        .map(other -> Words.capitalised(other.cause()) + ". " + other.tell())
                         .toList());
         sheets.heading("Where it is written");
         why.sources().forEach(source -> sheets.small(source.name() + " (" + source.grade() + "): " + source.says()));
@@ -81,10 +77,15 @@ final class Handout {
 
     private void account(TextSheets sheets) {
         sheets.title(lesson.title() + ": what changed").row(List.of("", "before", "after", "by"));
-        rows(lesson.changed(), true).forEach(sheets::row);
+        List<Measurement> all = Stream.concat(
+                        Measurement.ofEdges(lesson.changed()).stream(), Measurement.ofGirths(lesson.changed()).stream())
+                .toList();
+        all.stream().filter(Measurement::isChanged).forEach(changed -> sheets.row(row(changed)));
         sheets.heading("What did not change");
-        List<String> same =
-                rows(lesson.changed(), false).stream().map(row -> row.get(0)).toList();
+        List<String> same = all.stream()
+                .filter(measured -> !measured.isChanged())
+                .map(Measurement::told)
+                .toList();
         if (!same.isEmpty()) {
             sheets.words(String.join(", ", same));
         }
@@ -102,21 +103,13 @@ final class Handout {
         }
     }
 
-    private List<List<String>> rows(Ledger.Entry entry, boolean areChanged) {
-        List<List<String>> rows = new ArrayList<>();
-        entry.edges()
-                .forEach(edge -> row(edge.piece() + ", " + edge.edge(), edge.before(), edge.after(), areChanged, rows));
-        entry.girths()
-                .forEach(girth ->
-                        row(girth.level() + " round the body", girth.before(), girth.after(), areChanged, rows));
-        return rows;
-    }
-
-    private void row(String what, double before, double after, boolean areChanged, List<List<String>> rows) {
-        if (Math.abs(after - before) >= CHANGED == areChanged) {
-            String by = length(after - before);
-            rows.add(List.of(what, length(before), length(after), after > before ? "+" + by : by));
-        }
+    private List<String> row(Measurement changed) {
+        String by = length(changed.difference());
+        return List.of(
+                changed.told(),
+                length(changed.before()),
+                length(changed.after()),
+                changed.difference() > 0 ? "+" + by : by);
     }
 
     private String length(double mm) {

@@ -6,6 +6,7 @@ import dev.hingepoint.alter.Catalogue;
 import dev.hingepoint.alter.Options;
 import dev.hingepoint.alter.Order;
 import dev.hingepoint.check.Drawbacks;
+import dev.hingepoint.check.Law;
 import dev.hingepoint.check.Ledger;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.move.Step;
@@ -18,14 +19,12 @@ import dev.hingepoint.svg.print.Upright;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * One alteration of one pattern, as it is taught.
  *
- * @param pattern its name
  * @param alteration the name it is ordered by
  * @param order its amounts and choices as they were ordered: "wedge: 12 mm"
  * @param before the size as it was
@@ -37,8 +36,6 @@ import java.util.Optional;
  * @param why what on a body calls for it; empty for an alteration that nobody wrote it down for
  */
 public record Lesson(
-        String pattern,
-        String size,
         String alteration,
         String order,
         Draft before,
@@ -76,8 +73,6 @@ public record Lesson(
         }
         scenes.add(together.compared(entry));
         return new Lesson(
-                before.pattern().card().name(),
-                before.size(),
                 alteration.name(),
                 options.toString(),
                 before,
@@ -104,29 +99,48 @@ public record Lesson(
         for (AlterationRequest request : order.alterations()) {
             Alteration alteration = Catalogue.named(request.name());
             Options options = Options.of(request, order.body());
-            lessons.add(of(draft, alteration, options, unit));
-            draft = Catalogue.checked(draft, alteration, options).draft();
+            Lesson lesson = of(draft, alteration, options, unit);
+            lessons.add(lesson);
+            draft = lesson.after();
         }
         return lessons;
     }
 
     /** "Sway back". */
     public String title() {
-        return alteration.substring(0, 1).toUpperCase(Locale.ROOT) + alteration.substring(1);
+        return Words.capitalised(alteration);
     }
 
-    /** Each promise once, with the pieces that it is made of. */
+    /** The pattern's name. */
+    public String pattern() {
+        return before.pattern().card().name();
+    }
+
+    /** What is altered: "Larkfield dress, size 40". */
+    String subject() {
+        return pattern() + ", size " + before.size();
+    }
+
+    /** Each promise once, with the pieces that it is made of, unless it names them itself. */
     private static List<String> kept(Altered altered) {
         Map<String, List<String>> pieces = new LinkedHashMap<>();
         altered.laws().forEach(law -> {
             List<String> of = pieces.computeIfAbsent(law.sentence(), sentence -> new ArrayList<>());
-            law.where().piece().filter(piece -> !of.contains(piece)).ifPresent(of::add);
+            law.where()
+                    .piece()
+                    .filter(piece -> !of.contains(piece) && !names(law, piece))
+                    .ifPresent(of::add);
         });
         return pieces.entrySet().stream()
                 .map(promise -> promise.getKey()
-                        + (promise.getValue().isEmpty() || promise.getKey().startsWith("leaves the ")
-                                ? ""
-                                : ", on the " + StepWords.joined(promise.getValue())))
+                        + (promise.getValue().isEmpty() ? "" : ", on the " + Words.joined(promise.getValue())))
                 .toList();
+    }
+
+    /** Alone, or before an edge of it: "front/side seam". */
+    private static boolean names(Law law, String piece) {
+        return law.message().arguments().stream()
+                .map(Object::toString)
+                .anyMatch(told -> told.equals(piece) || told.contains(piece + "/"));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /** A page that lists lessons, each with a small picture of what its alteration does, for a teacher to choose from. */
 final class LessonIndex {
-    private static final String STYLE = LessonPage.STYLE + LessonPage.resource("index.css");
+    private static final String STYLE = LessonPage.STYLE + WebPage.resource("index.css");
 
     private LessonIndex() {}
 
@@ -24,37 +24,29 @@ final class LessonIndex {
         }
 
         static Entry without(String alteration, String reason) {
-            return new Entry(LessonSection.capitalised(alteration), reason, Optional.empty(), "");
+            return new Entry(Words.capitalised(alteration), reason, Optional.empty(), "");
         }
     }
 
     static String html(Draft draft, List<Entry> entries, Lengths lengths) {
-        String title = "Alterations, step by step: "
-                + Xml.escaped(draft.pattern().card().name() + ", size " + draft.size());
-        StringBuilder html =
-                new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-                        + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src '"
-                        + LessonPage.hash(STYLE) + "'; base-uri 'none'; form-action 'none'\"/>\n"
-                        + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>" + title
-                        + "</title>\n<style>" + STYLE + "</style>\n</head>\n<body>\n<main>\n<h1>" + title
-                        + "</h1>\n<p>Each picture shows the lines as they were, dotted, and as they are, drawn out. "
-                        + Handout.TOILE
-                        + "</p>\n<ul class=\"index\">\n");
-        entries.forEach(entry -> entry.lesson().ifPresent(lesson -> html.append(item(entry, lesson, lengths))));
-        html.append("</ul>\n");
+        String title = "Alterations, step by step: " + draft.pattern().card().name() + ", size " + draft.size();
+        StringBuilder body = new StringBuilder("<main>\n<h1>" + Xml.escaped(title)
+                + "</h1>\n<p>Each picture shows the lines as they were, dotted, and as they are, drawn out. "
+                + Handout.TOILE + "</p>\n<ul class=\"index\">\n");
+        entries.forEach(entry -> entry.lesson().ifPresent(lesson -> body.append(item(entry, lesson, lengths))));
+        body.append("</ul>\n");
         List<Entry> without =
                 entries.stream().filter(entry -> entry.lesson().isEmpty()).toList();
         if (!without.isEmpty()) {
-            html.append("<h2>Not on this pattern</h2>\n<dl>\n");
-            without.forEach(entry -> html.append(
+            body.append("<h2>Not on this pattern</h2>\n<dl>\n");
+            without.forEach(entry -> body.append(
                     "<dt>" + Xml.escaped(entry.title()) + "</dt>\n<dd>" + Xml.escaped(entry.words()) + "</dd>\n"));
-            html.append("</dl>\n");
+            body.append("</dl>\n");
         }
-        return html.append("</main>\n</body>\n</html>\n").toString();
+        return new WebPage(title, STYLE, "").html(body.append("</main>\n").toString());
     }
 
     private static String item(Entry entry, Lesson lesson, Lengths lengths) {
-
         String name = Xml.escaped(entry.title());
         return "<li>" + new CarryPart(lesson, entry.folder(), lengths).small() + "<p>"
                 + link(entry, "lesson.html", name) + "</p>\n<p>" + Xml.escaped(entry.words()) + "</p>\n<p>"

@@ -6,7 +6,6 @@ import dev.hingepoint.svg.page.Layer;
 import dev.hingepoint.svg.page.SvgPage;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -22,20 +21,10 @@ record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
             <p class="where">Step 1 of %s</p>
             """;
 
-    static String capitalised(String words) {
-        int first = words.isEmpty() ? 0 : words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
-    }
-
-    /** What is altered. */
-    static String of(Lesson lesson) {
-        return lesson.pattern() + ", size " + lesson.size();
-    }
-
     String html() {
         return "<section class=\"lesson\" id=\"" + id + "\" aria-labelledby=\"" + id + "-name\">\n<h2 id=\"" + id
                 + "-name\">" + number + Xml.escaped(lesson.title()) + "</h2>\n<p>Ordered for the "
-                + Xml.escaped(of(lesson)) + ": <strong>"
+                + Xml.escaped(lesson.subject()) + ": <strong>"
                 + Xml.escaped(lesson.alteration() + (lesson.order().isEmpty() ? "" : ", " + lesson.order()))
                 + "</strong>.</p>\n"
                 + lesson.why().map(why -> new WhyPart(why).html()).orElse("")
@@ -65,7 +54,7 @@ record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
                 + " aria-label=\"Picture of step " + number + "\">\n"
                 + SvgPage.inline(onGrid, scene.box(), name)
                 + "</div>\n<figcaption>\n<h4><span class=\"number\">" + which + ". </span>" + Xml.escaped(name)
-                + "</h4>\n<p>" + Xml.escaped(sentence(scene.caption())) + "</p>\n</figcaption>\n</figure></li>\n";
+                + "</h4>\n<p>" + Xml.escaped(Words.sentence(scene.caption())) + "</p>\n</figcaption>\n</figure></li>\n";
     }
 
     private Set<Layer> layers() {
@@ -77,10 +66,5 @@ record LessonSection(Lesson lesson, String number, String id, Lengths lengths) {
             }
         }
         return layers;
-    }
-
-    /** Captions are written without a full stop. */
-    private static String sentence(String caption) {
-        return caption.endsWith(".") ? caption : caption + ".";
     }
 }

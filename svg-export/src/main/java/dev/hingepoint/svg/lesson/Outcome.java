@@ -1,6 +1,5 @@
 package dev.hingepoint.svg.lesson;
 
-import dev.hingepoint.check.Ledger;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.svg.file.Xml;
 import java.util.List;
@@ -9,27 +8,12 @@ import java.util.stream.Stream;
 
 /** What came of an alteration: what changed, what did not, and what is worse than before. */
 record Outcome(Lesson lesson, Lengths lengths) {
-    /** A measurement before and after. */
-    private record Row(List<String> names, double before, double after) {
-        static Row of(Ledger.EdgeLine edge) {
-            return new Row(List.of(edge.piece(), edge.edge()), edge.before(), edge.after());
-        }
-
-        static Row of(Ledger.GirthLine girth) {
-            return new Row(List.of(girth.level()), girth.before(), girth.after());
-        }
-
-        boolean isChanged() {
-            return Math.abs(after - before) > Lengths.UNCHANGED;
-        }
-    }
-
     private static final List<String> EDGE = List.of("Piece", "Edge");
     private static final List<String> GIRTH = List.of("Level");
 
     String html() {
-        List<Row> edges = lesson.changed().edges().stream().map(Row::of).toList();
-        List<Row> girths = lesson.changed().girths().stream().map(Row::of).toList();
+        List<Measurement> edges = Measurement.ofEdges(lesson.changed());
+        List<Measurement> girths = Measurement.ofGirths(lesson.changed());
         return "<div class=\"outcome\">\n<h3>What changed</h3>\n"
                 + orNothing(changed("Edges, as they are sewn", EDGE, edges)
                         + changed("Girths of the whole body, finished", GIRTH, girths))
@@ -65,31 +49,31 @@ record Outcome(Lesson lesson, Lengths lengths) {
                         .collect(Collectors.joining("", "<ul>\n", "</ul>\n"));
     }
 
-    private String changed(String caption, List<String> names, List<Row> rows) {
+    private String changed(String caption, List<String> names, List<Measurement> rows) {
         List<String> heads = joined(names, List.of("Before", "After", "Difference"));
         return table(
                 caption,
                 heads,
                 names.size(),
                 rows.stream()
-                        .filter(Row::isChanged)
+                        .filter(Measurement::isChanged)
                         .map(row -> joined(
-                                row.names,
+                                row.names(),
                                 List.of(
-                                        lengths.of(row.before),
-                                        lengths.of(row.after),
-                                        lengths.difference(row.after - row.before))))
+                                        lengths.of(row.before()),
+                                        lengths.of(row.after()),
+                                        lengths.difference(row.difference()))))
                         .toList());
     }
 
-    private String unchanged(String caption, List<String> names, List<Row> rows) {
+    private String unchanged(String caption, List<String> names, List<Measurement> rows) {
         return table(
                 caption,
                 joined(names, List.of("Length")),
                 names.size(),
                 rows.stream()
                         .filter(row -> !row.isChanged())
-                        .map(row -> joined(row.names, List.of(lengths.of(row.after))))
+                        .map(row -> joined(row.names(), List.of(lengths.of(row.after()))))
                         .toList());
     }
 

@@ -53,7 +53,8 @@ final class StepWords {
         }
         List<String> hinges =
                 step.hinges().stream().map(this::shortPlace).distinct().toList();
-        return along + ", up to but not through " + joined(hinges) + ": there the paper hangs together, by a hinge";
+        return along + ", up to but not through " + Words.joined(hinges)
+                + ": there the paper hangs together, by a hinge";
     }
 
     /** The step's own words, and how far each part goes. */
@@ -88,7 +89,7 @@ final class StepWords {
             }
             List<String> gaps = new ArrayList<>();
             widths.forEach((edge, width) -> gaps.add(length(width) + " at the " + edge));
-            told.add("Lay paper under the gap and tape it" + (gaps.isEmpty() ? "" : ": " + joined(gaps)));
+            told.add("Lay paper under the gap and tape it" + (gaps.isEmpty() ? "" : ": " + Words.joined(gaps)));
         }
         if (overlaps) {
             told.add("Tape down what lies double, and cut off what stands out below");
@@ -148,11 +149,5 @@ final class StepWords {
     static String length(double mm) {
         Length length = new Length(mm);
         return (mm < 1 ? length : length.tenths()).toString();
-    }
-
-    static String joined(List<String> words) {
-        return words.size() < 2
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
     }
 }

@@ -86,8 +86,8 @@ final class Together {
             strokes.addAll(PaperLines.of(piece, place(piece.name())));
             strokes.addAll(PaperLines.cutting(before, piece, place(piece.name())));
         });
-        String pieces = StepWords.joined(
-                places.keySet().stream().map(name -> "the " + name).toList());
+        String pieces =
+                Words.joined(places.keySet().stream().map(name -> "the " + name).toList());
         String caption =
                 "As it was: " + pieces + " of the " + before.pattern().card().name() + ", size " + before.size();
         return Picture.scene(
@@ -181,7 +181,7 @@ final class Together {
                                         + words(girth.after() - girth.before(), "wider", "narrower")
                                         + " round the body"))
                 .toList();
-        return told.isEmpty() ? "no seam and no girth changes" : StepWords.joined(told);
+        return told.isEmpty() ? "no seam and no girth changes" : Words.joined(told);
     }
 
     /** Whether no other piece has an edge of that name. */

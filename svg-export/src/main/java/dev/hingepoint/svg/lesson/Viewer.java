@@ -88,7 +88,7 @@ record Viewer(String kind, String heading, String controls, Set<Layer> layers, S
             default -> layer.words();
         };
         return "<span class=\"swatch\" aria-hidden=\"true\">" + swatch(HIDEABLE.get(layer)) + "</span> "
-                + LessonSection.capitalised(words);
+                + Words.capitalised(words);
     }
 
     private static String swatch(Style style) {

@@ -24,7 +24,7 @@ record WhyPart(Why why) {
                         why.wrong().picture())
                 + "</div>\n<h4>What people confuse it with</h4>\n<dl>\n"
                 + why.confusedWith().stream()
-                        .map(other -> "<dt>" + Xml.escaped(LessonSection.capitalised(other.cause())) + "</dt>\n<dd>"
+                        .map(other -> "<dt>" + Xml.escaped(Words.capitalised(other.cause())) + "</dt>\n<dd>"
                                 + Xml.escaped(other.tell()) + "</dd>\n")
                         .collect(Collectors.joining())
                 + "</dl>\n<h4>Where it is written</h4>\n<ul class=\"small\">\n"

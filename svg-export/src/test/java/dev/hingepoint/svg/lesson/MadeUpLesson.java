@@ -72,8 +72,6 @@ final class MadeUpLesson {
                 List.of(new Ledger.GirthLine("hip", 1000, 998.5), new Ledger.GirthLine("bust", 930, 930)),
                 List.of("the lining of the " + piece + " is not drawn: lengthen it as well"));
         return new Lesson(
-                "choir dress",
-                "40",
                 "lengthen",
                 "amount: 24 mm",
                 DRAFT,
