@@ -57,7 +57,7 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
      * remembered on the card as any other.
      */
     public static Fitting of(Pattern pattern, Order order, List<Alteration> own) {
-        Draft before = pattern.in(order.size(), order.front().filter(front -> !front.equals("standard")));
+        Draft before = pattern.in(order.size(), order.front());
         requireNoOtherMadeUp(before);
         Draft draft = before;
         List<Ledger.Entry> entries = new ArrayList<>();

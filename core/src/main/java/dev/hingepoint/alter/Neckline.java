@@ -165,6 +165,7 @@ final class Neckline implements Alteration {
             edges.add(along.stream()
                     .filter(edge -> edge.piece() == piece)
                     .findFirst()
+                    // a line drawn for the whole of it draws no part of it: that is scaled as an amount is
                     .map(edge -> options.isPartOnly()
                             ? new NeckEdge(
                                     piece, options.carried(edge.lower()), options.carried(widen), Optional.empty())

@@ -44,14 +44,15 @@ public final class Options {
     /**
      * The same order, by a fraction of its amounts, each of its choices as it is.
      *
-     * @param of more than 0, at most 1
+     * @param part more than 0, at most 1
      * @throws IllegalArgumentException for any other
      */
-    public Options carriedTo(double of) {
-        if (!(of > 0 && of <= 1)) {
-            throw new IllegalArgumentException("an alteration is carried to more than nothing, at most to all: " + of);
+    public Options carriedTo(double part) {
+        if (!(part > 0 && part <= 1)) {
+            throw new IllegalArgumentException(
+                    "an alteration is carried to more than nothing, at most to all: " + part);
         }
-        return new Options(alteration, written, body, of);
+        return new Options(alteration, written, body, part);
     }
 
     /** How much of a whole amount is done: all of it, unless the order is {@linkplain #carriedTo carried} to a fraction. */

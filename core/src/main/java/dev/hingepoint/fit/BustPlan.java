@@ -7,6 +7,7 @@ import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Length;
+import dev.hingepoint.pattern.Pattern;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -73,13 +74,13 @@ final class BustPlan {
         if (fronts.size() < 2 || upper.isEmpty() || isAltered) {
             return 0;
         }
-        Optional<Length> standard = Optional.ofNullable(fronts.get("standard"))
+        Optional<Length> standard = Optional.ofNullable(fronts.get(Pattern.STANDARD_FRONT))
                 .or(() -> before.pattern().card().cupDifference());
         if (standard.isEmpty()) {
             return 0;
         }
         double cup = full - upper.getAsDouble();
-        String nearest = "standard";
+        String nearest = Pattern.STANDARD_FRONT;
         double nearestCup = standard.get().mm();
         for (Map.Entry<String, Length> front : fronts.entrySet()) {
             boolean isDrawn = before.pattern().nest().stream()
@@ -90,7 +91,7 @@ final class BustPlan {
                 nearestCup = front.getValue().mm();
             }
         }
-        if (!nearest.equals("standard")) {
+        if (!nearest.equals(Pattern.STANDARD_FRONT)) {
             planner.sewWithFront(nearest);
         }
         planner.add(PlanLine.of(

@@ -15,6 +15,9 @@ import java.util.stream.Stream;
  * A pattern: its card and its nest, every piece in every size. Immutable and safe to share.
  */
 public record Pattern(Card card, List<Piece> nest) {
+    /** What the front that is drawn without a name is called, where an order or a card has to name it. */
+    public static final String STANDARD_FRONT = "standard";
+
     /** @throws Refusal for a nest that is empty or holds one piece twice in one size */
     public Pattern {
         nest = List.copyOf(nest);
@@ -52,7 +55,7 @@ public record Pattern(Card card, List<Piece> nest) {
     }
 
     /**
-     * One size with the front of that name; empty for the one that is drawn without.
+     * One size with the front of that name; empty, or {@value #STANDARD_FRONT}, for the one that is drawn without.
      *
      * @throws Refusal where size or front is not drawn
      */
@@ -61,7 +64,7 @@ public record Pattern(Card card, List<Piece> nest) {
             throw new Refusal(
                     new Reason.Missing(Message.of("pattern.no-such-size", size, sizes()), Where.UNKNOWN.size(size)));
         }
-        return new Draft(this, size, front, this);
+        return new Draft(this, size, front.filter(name -> !name.equals(STANDARD_FRONT)), this);
     }
 
     /** The same pattern with these pieces in place of those of the same name, size and front; new ones are added at the end. */

@@ -14,7 +14,7 @@ final class Pieces {
     private Pieces() {}
 
     static Draft of(LoadedPattern loaded, Path card, String size, Optional<String> front) {
-        return named(card, () -> loaded.pattern().in(size, front.filter(name -> !name.equals("standard"))));
+        return named(card, () -> loaded.pattern().in(size, front));
     }
 
     static <T> T named(Path file, Supplier<T> doing) {

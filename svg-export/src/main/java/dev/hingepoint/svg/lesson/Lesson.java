@@ -94,7 +94,7 @@ public record Lesson(
      * @throws dev.hingepoint.Refusal where one cannot be done, or a law would break
      */
     public static List<Lesson> of(Pattern pattern, Order order, Unit unit) {
-        Draft draft = pattern.in(order.size(), order.front().filter(front -> !front.equals("standard")));
+        Draft draft = pattern.in(order.size(), order.front());
         List<Lesson> lessons = new ArrayList<>();
         for (AlterationRequest request : order.alterations()) {
             Alteration alteration = Catalogue.named(request.name());

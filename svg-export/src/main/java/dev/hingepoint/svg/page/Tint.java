@@ -1,5 +1,7 @@
 package dev.hingepoint.svg.page;
 
+import java.util.List;
+
 /** Light fills, told apart by hue on a screen and, most of them, by lightness on a black-and-white print; whatever is tinted is named as well. */
 public enum Tint {
     STAYS(0xF3, 0xF0, 0xE6),
@@ -9,6 +11,8 @@ public enum Tint {
     FOURTH(0xE3, 0xC6, 0xEA),
     /** Paper that is folded away, cut off or let in. */
     CHANGED(0xD8, 0xD8, 0xD8);
+
+    private static final List<Tint> PARTS = List.of(FIRST, SECOND, THIRD, FOURTH);
 
     private final int red;
     private final int green;
@@ -27,6 +31,6 @@ public enum Tint {
 
     /** The tint of the part of a number, from 0: they come again after the fourth. */
     public static Tint ofPart(int number) {
-        return values()[FIRST.ordinal() + number % (CHANGED.ordinal() - FIRST.ordinal())];
+        return PARTS.get(number % PARTS.size());
     }
 }
