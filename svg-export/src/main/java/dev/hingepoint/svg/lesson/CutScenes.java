@@ -30,16 +30,46 @@ final class CutScenes {
     /** Paper let in or taken away of less than so many mm2 is rounding. */
     private static final double PAPER = 1;
 
+    /** A curve is followed within so many mm of the pattern, to find what goes farthest. */
+    private static final double CLOSELY = 0.5;
+
+    /** The same where it is drawn. */
+    private static final double DRAWN = 0.1;
+
+    /** Into so many parts the way of a part is drawn. */
+    private static final int WAY = 8;
+
+    /** The word beside a hinge is left out where it would stand farther from it in mm. */
+    private static final double HINGE_WORD = 4;
+
+    /** A part as it is called and tinted in every picture. */
+    private record Named(Step.Part part, String name, Tint tint) {}
+
     private final Step step;
     private final Stage stage;
     private final Motion place;
     private final StepWords words;
+    private final List<Named> parts;
 
     CutScenes(Step step, Stage stage) {
         this.step = step;
         this.stage = stage;
         this.place = stage.place();
         this.words = new StepWords(step);
+        this.parts = named(step.parts());
+    }
+
+    /** By letters, in the order of the step; tinted are those that move. */
+    private static List<Named> named(List<Step.Part> parts) {
+        List<Named> named = new ArrayList<>();
+        int moved = 0;
+        for (Step.Part part : parts) {
+            String letter = String.valueOf((char) ('A' + named.size() % 26));
+            Tint still = part.isFolded() ? Tint.CHANGED : Tint.STAYS;
+            named.add(new Named(part, letter, part.isMoved() && !part.isFolded() ? Tint.ofPart(moved) : still));
+            moved += part.isMoved() ? 1 : 0;
+        }
+        return named;
     }
 
     List<Scene> scenes() {
@@ -61,77 +91,71 @@ final class CutScenes {
     private Scene slashed() {
         List<Area> areas = new ArrayList<>();
         List<Stroke> strokes = new ArrayList<>();
-        Map<Step.Part, String> names = names();
-        int number = 0;
-        for (Step.Part part : names.keySet()) {
-            areas.addAll(stage.area(
-                    tint(part, part.isMoved() ? number++ : number), stage.polygon(part.outline(), Motion.STAY)));
-            strokes.add(PaperLines.stroke(Style.DRAWN, part.outline(), place));
+        for (Named each : parts) {
+            areas.addAll(stage.area(each.tint, stage.polygon(each.part.outline(), Motion.STAY)));
+            strokes.add(PaperLines.stroke(Style.DRAWN, each.part.outline(), place));
         }
         strokes.addAll(PaperLines.of(step.before(), place));
-        step.hinges().forEach(hinge -> strokes.add(PaperLines.circle(Style.HINGE, place.of(hinge), HINGE)));
+        strokes.addAll(hinges());
         return stage.scene(Scene.Kind.SLASHED, words.slashed(), areas, strokes, labels -> {
-            names.forEach((part, name) -> labels.name(name, stage.inside(stage.polygon(part.outline(), Motion.STAY))));
-            step.hinges().stream().limit(1).forEach(hinge -> labels.nameNear("hinge", place.of(hinge), 4));
+            parts.forEach(
+                    each -> labels.name(each.name, stage.inside(stage.polygon(each.part.outline(), Motion.STAY))));
+            step.hinges().stream().limit(1).forEach(hinge -> labels.nameNear("hinge", place.of(hinge), HINGE_WORD));
         });
     }
 
     private Scene moved() {
         List<Area> areas = new ArrayList<>();
         List<Stroke> strokes = new ArrayList<>();
-        Map<Step.Part, String> names = names();
-        Map<Step.Part, Double> ways = new LinkedHashMap<>();
         Map<Point, String> amounts = new LinkedHashMap<>();
-        int number = 0;
-        for (Step.Part part : names.keySet()) {
-            Tint tint = tint(part, part.isMoved() ? number++ : number);
+        List<String> told = new ArrayList<>();
+        for (Named each : parts) {
+            Step.Part part = each.part;
             Point farthest = farthest(part);
-            double way = farthest.distanceTo(part.motion().of(farthest));
-            ways.put(part, way);
+            double far = farthest.distanceTo(part.motion().of(farthest));
+            told.add(StepWords.goes(part, each.name, far));
             if (part.isFolded()) {
                 strokes.add(PaperLines.stroke(Style.LEFT, part.outline(), place));
                 continue;
             }
-            areas.addAll(stage.area(tint, stage.polygon(part.outline(), part.motion())));
+            areas.addAll(stage.area(each.tint, stage.polygon(part.outline(), part.motion())));
             strokes.add(PaperLines.stroke(Style.DRAWN, part.outline().moved(part.motion()), place));
             if (part.isMoved()) {
                 strokes.add(PaperLines.stroke(Style.LEFT, part.outline(), place));
-                List<Point> path = way(part, farthest);
-                if (path.get(0).distanceTo(path.get(path.size() - 1)) > SHOWN) {
-                    strokes.addAll(PaperLines.arrow(Style.WAY, path));
-                    amounts.put(path.get(path.size() / 2), StepWords.length(way));
+                List<Point> way = way(part, farthest);
+                if (way.get(0).distanceTo(way.get(WAY)) > SHOWN) {
+                    strokes.addAll(PaperLines.arrow(Style.WAY, way));
+                    amounts.put(way.get(WAY / 2), StepWords.length(far));
                 }
             }
         }
-        step.hinges().forEach(hinge -> strokes.add(PaperLines.circle(Style.HINGE, place.of(hinge), HINGE)));
+        strokes.addAll(hinges());
         strokes.addAll(PaperLines.marks(step.after(), place));
-        return stage.scene(Scene.Kind.MOVED, words.moved(names, ways), areas, strokes, labels -> {
+        return stage.scene(Scene.Kind.MOVED, words.moved(told), areas, strokes, labels -> {
             amounts.forEach((at, amount) -> labels.name(amount, at));
-            names.forEach((part, name) -> {
-                if (!part.isFolded()) {
-                    labels.name(name, stage.inside(stage.polygon(part.outline(), part.motion())));
-                }
-            });
+            parts.stream()
+                    .filter(each -> !each.part.isFolded())
+                    .forEach(each -> labels.name(
+                            each.name, stage.inside(stage.polygon(each.part.outline(), each.part.motion()))));
         });
     }
 
-    private static Tint tint(Step.Part part, int number) {
-        if (part.isFolded()) {
-            return Tint.CHANGED;
-        }
-        return part.isMoved() ? Tint.ofPart(number) : Tint.STAYS;
+    private List<Stroke> hinges() {
+        return step.hinges().stream()
+                .map(hinge -> PaperLines.circle(Style.HINGE, place.of(hinge), HINGE))
+                .toList();
     }
 
     /** The way that a point of a part goes: the arc of a turn, a straight line of a shift. */
     private List<Point> way(Step.Part part, Point from) {
-        return IntStream.rangeClosed(0, 8)
-                .mapToObj(i -> place.of(part.motion().part(i / 8.0).of(from)))
+        return IntStream.rangeClosed(0, WAY)
+                .mapToObj(i -> place.of(part.motion().part((double) i / WAY).of(from)))
                 .toList();
     }
 
     private Point farthest(Step.Part part) {
         return Stream.concat(
-                        part.outline().flatten(0.5).stream(),
+                        part.outline().flatten(CLOSELY).stream(),
                         Stream.of(part.outline().start()))
                 .filter(point -> stage.shows(point))
                 .max(Comparator.comparingDouble(point -> part.motion().of(point).distanceTo(point)))
@@ -150,12 +174,12 @@ final class CutScenes {
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
                 Geometry both = OverlayNGRobust.overlay(parts.get(i), parts.get(j), OverlayNG.INTERSECTION);
-                if (stage.area(both) > PAPER) {
+                if (stage.size(both) > PAPER) {
                     doubles.add(both);
                 }
             }
         }
-        boolean opens = stage.area(gap) > PAPER;
+        boolean opens = stage.size(gap) > PAPER;
         List<Area> areas = new ArrayList<>(stage.paper(step.after()));
         if (opens) {
             areas.addAll(stage.area(Tint.CHANGED, gap));
@@ -167,20 +191,11 @@ final class CutScenes {
         step.parts().stream()
                 .filter(Step.Part::isFolded)
                 .forEach(part -> strokes.add(new Stroke(
-                        Style.DRAWN, place.of(part.motion().of(part.outline().flatten(0.1))))));
+                        Style.DRAWN, place.of(part.motion().of(part.outline().flatten(DRAWN))))));
         return stage.scene(Scene.Kind.REJOINED, words.rejoined(opens, !doubles.isEmpty()), areas, strokes, labels -> {
             for (Path fill : step.fills()) {
                 labels.name(StepWords.length(fill.length()), stage.middle(fill));
             }
         });
-    }
-
-    /** The parts by letters: those that stay and those that move, in the order of the step. */
-    private Map<Step.Part, String> names() {
-        Map<Step.Part, String> names = new LinkedHashMap<>();
-        for (Step.Part part : step.parts()) {
-            names.put(part, String.valueOf((char) ('A' + names.size() % 26)));
-        }
-        return names;
     }
 }

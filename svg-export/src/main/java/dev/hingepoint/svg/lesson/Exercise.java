@@ -21,6 +21,12 @@ final class Exercise {
     /** A change of less in mm is not asked for. */
     private static final double ASKED = 0.5;
 
+    /** An edge longer than so many mm is worth measuring. */
+    private static final double LONG = 50;
+
+    /** So many mm of the paper tell what the scale means. */
+    private static final double SHOWN = 10;
+
     private final Lesson lesson;
     private final int number;
     private final Paper paper;
@@ -43,8 +49,8 @@ final class Exercise {
         tasks.add("Measure again, and fill in the table. What is worse than it was before?");
         TextSheets sheets = sheets().title("Exercise: " + lesson.title())
                 .words(lesson.order())
-                .words("Everything is " + scale.words() + ": " + told(10) + " on this paper are "
-                        + told(10 / scale.factor()) + " of the pattern. The lengths below are the pattern's.")
+                .words("Everything is " + scale.words() + ": " + told(SHOWN) + " on this paper are "
+                        + told(SHOWN / scale.factor()) + " of the pattern. The lengths below are the pattern's.")
                 .numbered(tasks)
                 .row(List.of("", "before", "after"));
         asked().forEach(edge -> sheets.row(List.of(edge.piece() + ", " + edge.edge(), told(edge.before()), "")));
@@ -100,7 +106,7 @@ final class Exercise {
 
     /** A table that asked only for what changes would be an answer. */
     private static boolean isLong(Ledger.EdgeLine edge) {
-        return edge.before() > 50;
+        return edge.before() > LONG;
     }
 
     private String told(double mm) {

@@ -24,13 +24,20 @@ import java.util.stream.IntStream;
 /** A piece of paper in a picture: its lines, and what is drawn on it. */
 final class PaperLines {
     /** Curves are drawn within so many mm of the picture. */
-    private static final double FLAT = 0.02;
+    static final double FLAT = 0.02;
 
     /** Half the length in mm of a cross and of an arrow's head in the picture. */
     private static final double SIGN = 2;
 
+    /** How far in radians either side of an arrow's head lies from its line. */
+    private static final double HEAD = 0.4;
+
+    /** Into so many parts a circle is drawn. */
+    private static final int ROUND = 24;
+
     private PaperLines() {}
 
+    /** A line of the pattern. */
     static Stroke stroke(Style style, Path path, Motion place) {
         return new Stroke(style, path.moved(place).flatten(FLAT));
     }
@@ -45,6 +52,7 @@ final class PaperLines {
         return strokes;
     }
 
+    /** The cutting line, with the allowances that the card or the order gives. */
     static List<Stroke> cutting(Draft draft, Piece piece, Motion place) {
         return List.of(
                 new Stroke(Style.CUTTING, place.of(CuttingLine.of(draft, piece).outline())));
@@ -84,15 +92,16 @@ final class PaperLines {
         Vector back = before.minus(end).unit().times(Math.min(SIGN, length / 2));
         return List.of(
                 new Stroke(style, points),
-                Stroke.of(style, end.plus(back.turned(0.4)), end, end.plus(back.turned(-0.4))));
+                Stroke.of(style, end.plus(back.turned(HEAD)), end, end.plus(back.turned(-HEAD))));
     }
 
+    /** The ring round a hinge. */
     static Stroke circle(Style style, Point centre, double radius) {
         return new Stroke(
                 style,
-                IntStream.rangeClosed(0, 24)
+                IntStream.rangeClosed(0, ROUND)
                         .mapToObj(i -> centre.plus(
-                                Vector.ofAngle(i * StrictMath.PI / 12).times(radius)))
+                                Vector.ofAngle(i * 2 * StrictMath.PI / ROUND).times(radius)))
                         .toList());
     }
 }

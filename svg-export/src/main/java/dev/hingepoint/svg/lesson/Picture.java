@@ -10,20 +10,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Puts a scene together: lines cut off at the picture's edge, then words where they leave room. */
-final class Picture {
-    private Picture() {}
-
-    /** @param lettered sets the words */
-    static Scene scene(
+/**
+ * Puts scenes together: lines cut off at the picture's edge, then words where they leave room.
+ *
+ * @param view what of the pattern is shown
+ * @param unit in which lengths are told
+ */
+record Picture(View view, Unit unit) {
+    /**
+     * The scene of a kind.
+     *
+     * @param piece empty where several are shown
+     * @param lettered sets the words
+     */
+    Scene scene(
             Scene.Kind kind,
             String caption,
             String piece,
             List<Area> areas,
             List<Stroke> strokes,
-            Consumer<Labels> lettered,
-            View view,
-            Unit unit) {
+            Consumer<Labels> lettered) {
         List<Stroke> shown = new ArrayList<>(strokes.stream()
                 .flatMap(stroke -> Clipping.clipped(stroke, view.box()).stream())
                 .toList());

@@ -35,19 +35,22 @@ final class Stage {
     /** Nor is it slimmer than this part of its length. */
     private static final double SLIMMEST = 0.8;
 
+    /** What of a shape is less than so many mm2 of the picture is rounding. */
+    private static final double ROUNDING = 0.01;
+
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final Step step;
     private final Motion upright;
-    private final Unit unit;
     private final View view;
+    private final Picture picture;
 
     /** @param upright lays the piece as it hangs on the body */
     Stage(Step step, Motion upright, Unit unit) {
         this.step = step;
         this.upright = upright;
-        this.unit = unit;
         this.view = View.of(region(), 0);
+        this.picture = new Picture(view, unit);
     }
 
     /** From the pattern to the picture. */
@@ -82,23 +85,27 @@ final class Stage {
         return path.moved(upright).bounds();
     }
 
+    /** Half way along a line of the pattern, in the picture. */
     Point middle(Path line) {
         return place().of(line.at(line.length() / 2));
     }
 
-    /** In mm2 of the pattern. */
-    double area(Geometry geometry) {
+    /** How large a shape of the picture is, in mm2 of the pattern. */
+    double size(Geometry geometry) {
         return geometry.getArea() / view.scale() / view.scale();
     }
 
+    /** @param lettered sets the words */
     Scene scene(Scene.Kind kind, String caption, List<Area> areas, List<Stroke> strokes, Consumer<Labels> lettered) {
-        return Picture.scene(kind, caption, step.after().name(), areas, strokes, lettered, view, unit);
+        return picture.scene(kind, caption, step.after().name(), areas, strokes, lettered);
     }
 
+    /** A shape of the pattern, where a motion takes it, in the picture. */
     Polygon polygon(Path outline, Motion motion) {
-        return JtsBridge.polygon(outline.moved(motion).moved(place()).flatten(0.02));
+        return JtsBridge.polygon(outline.moved(motion).moved(place()).flatten(PaperLines.FLAT));
     }
 
+    /** A place well inside a shape of the picture, so far as that is shown. */
     Point inside(Geometry polygon) {
         Geometry shown = polygon.intersection(box());
         Coordinate at = (shown.isEmpty() ? polygon : shown).getInteriorPoint().getCoordinate();
@@ -110,16 +117,17 @@ final class Stage {
         return FACTORY.toGeometry(new Envelope(box.left(), box.right(), box.top(), box.bottom()));
     }
 
+    /** A piece as a sheet of paper. */
     List<Area> paper(Piece piece) {
         return area(Tint.STAYS, polygon(piece.outline(), Motion.STAY));
     }
 
-    /** What of a shape is shown. */
+    /** What of a shape of the picture is shown, tinted. */
     List<Area> area(Tint tint, Geometry shape) {
         Geometry shown = OverlayNGRobust.overlay(shape, box(), OverlayNG.INTERSECTION);
         return IntStream.range(0, shown.getNumGeometries())
                 .mapToObj(shown::getGeometryN)
-                .filter(part -> part instanceof Polygon && part.getArea() > 0.01)
+                .filter(part -> part instanceof Polygon && part.getArea() > ROUNDING)
                 .map(part -> new Area(tint, JtsBridge.points(((Polygon) part).getExteriorRing())))
                 .toList();
     }

@@ -57,19 +57,17 @@ final class StepWords {
                 + ": there the paper hangs together, by a hinge";
     }
 
-    /** The step's own words, and how far each part goes. */
-    String moved(Map<Step.Part, String> names, Map<Step.Part, Double> ways) {
-        List<String> told = new ArrayList<>();
-        names.forEach((part, name) -> {
-            if (part.isFolded()) {
-                told.add(name + " is folded away");
-            } else if (ways.get(part) > 0) {
-                told.add(name + " goes " + length(ways.get(part)) + " at most");
-            } else {
-                told.add(name + " stays");
-            }
-        });
-        return step.caption() + ". " + String.join(", ", told);
+    /** "B goes 12 mm at most". */
+    static String goes(Step.Part part, String name, double far) {
+        if (part.isFolded()) {
+            return name + " is folded away";
+        }
+        return far > 0 ? name + " goes " + length(far) + " at most" : name + " stays";
+    }
+
+    /** The step's own words, and where each part goes. */
+    String moved(List<String> parts) {
+        return step.caption() + ". " + String.join(", ", parts);
     }
 
     /**

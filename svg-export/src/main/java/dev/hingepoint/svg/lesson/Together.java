@@ -9,6 +9,7 @@ import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Dart;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Level;
 import dev.hingepoint.pattern.Piece;
@@ -35,27 +36,32 @@ final class Together {
     /** A change of less in mm is not labelled. */
     private static final double TOLD = 0.5;
 
+    /** The name of a level is left out where it would stand farther from it in mm. */
+    private static final double LEVEL_NAME = 8;
+
     private final Draft before;
     private final Draft after;
-    private final Unit unit;
     private final Map<String, Motion> places = new LinkedHashMap<>();
     private final View view;
+    private final Picture picture;
 
     Together(Draft before, Draft after, Unit unit) {
         this.before = before;
         this.after = after;
-        this.unit = unit;
-        Box all = null;
+        List<Box> laid = new ArrayList<>();
+        double left = 0;
         for (Piece piece : changed(before, after)) {
-            Motion upright = Upright.of(before.piece(piece.name()));
-            Box box = bounds(before, before.piece(piece.name()), upright).union(bounds(after, piece, upright));
-            double left = all == null ? 0 : all.right() + GAP;
+            Piece old = before.piece(piece.name());
+            Motion upright = Upright.of(old);
+            Box box = bounds(before, old, upright).union(bounds(after, piece, upright));
             Vector shift = new Vector(left - box.left(), -box.top());
             places.put(piece.name(), upright.then(Motion.shift(shift)));
-            Box laid = box.moved(shift);
-            all = all == null ? laid : all.union(laid);
+            laid.add(box.moved(shift));
+            left = box.moved(shift).right() + GAP;
         }
-        this.view = View.of((all == null ? new Box(0, 0, GAP, GAP) : all).grownBy(ROUND), BESIDE);
+        Box all = laid.stream().reduce(Box::union).orElse(new Box(0, 0, GAP, GAP));
+        this.view = View.of(all.grownBy(ROUND), BESIDE);
+        this.picture = new Picture(view, unit);
     }
 
     /** The pieces that are other than they were, and are still there. */
@@ -90,7 +96,7 @@ final class Together {
                 Words.joined(places.keySet().stream().map(name -> "the " + name).toList());
         String caption =
                 "As it was: " + pieces + " of the " + before.pattern().card().name() + ", size " + before.size();
-        return Picture.scene(
+        return picture.scene(
                 Scene.Kind.AS_IT_WAS,
                 caption,
                 one(),
@@ -104,10 +110,8 @@ final class Together {
                                     level.name(),
                                     place(name)
                                             .of(piece.levelFrame(level.name()).origin()),
-                                    8));
-                }),
-                view,
-                unit);
+                                    LEVEL_NAME));
+                }));
     }
 
     private Point middle(Piece piece) {
@@ -126,20 +130,18 @@ final class Together {
             lines(before.piece(name)).forEach(path -> strokes.add(PaperLines.stroke(Style.BEFORE, path, place(name))));
             lines(after.piece(name)).forEach(path -> strokes.add(PaperLines.stroke(Style.NOW, path, place(name))));
         });
-        return Picture.scene(
+        return picture.scene(
                 Scene.Kind.COMPARED,
                 "Before, dotted, and after, drawn out: " + told(changed),
                 one(),
                 List.of(),
                 strokes,
-                labels -> differences(changed, labels),
-                view,
-                unit);
+                labels -> differences(changed, labels));
     }
 
     private static Stream<Path> lines(Piece piece) {
         return Stream.of(
-                        piece.edges().stream().map(edge -> edge.path()),
+                        piece.edges().stream().map(Edge::path),
                         piece.marks(Dart.class).flatMap(dart -> dart.legs().stream()),
                         piece.marks(Level.class).map(Level::path))
                 .flatMap(paths -> paths);

@@ -12,6 +12,9 @@ import java.util.List;
 
 /** The picture of a step that draws lines anew: the old course and the new, from the {@link Step}. */
 final class TruedScene {
+    /** A curve is followed within so many mm of the pattern, to find where it moves farthest. */
+    private static final double CLOSELY = 0.1;
+
     private TruedScene() {}
 
     static Scene of(Step step, Stage stage) {
@@ -24,7 +27,7 @@ final class TruedScene {
         Point at = null;
         for (int i = 0; i < step.fills().size(); i++) {
             List<Path> old = arePaired ? step.lines().subList(i, i + 1) : step.lines();
-            for (Point point : step.fills().get(i).flatten(0.1)) {
+            for (Point point : step.fills().get(i).flatten(CLOSELY)) {
                 double off = old.stream()
                         .mapToDouble(line -> line.distanceTo(point))
                         .min()
