@@ -15,7 +15,8 @@ import java.util.Map;
  * @param box in hundredths of a mm of the pattern, as all its coordinates are
  * @param moves what of it the steps are done in, with some paper round it
  * @param places where each piece lies: from mm of the pattern, by its name
- * @param frames at least 13, from nothing to everything; all have the same lines, in the same order
+ * @param frames at least 13, from nothing to everything; all have the same lines, in the same order; where a part of
+ *     the alteration is refused, the frame before stands in its place
  */
 public record Carry(Box box, Box moves, List<Frame> frames, Map<String, Motion> places) {
     /** So many units of its coordinates are a mm of the pattern. */

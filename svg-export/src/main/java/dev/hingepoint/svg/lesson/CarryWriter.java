@@ -1,5 +1,6 @@
 package dev.hingepoint.svg.lesson;
 
+import dev.hingepoint.Refusal;
 import dev.hingepoint.allowance.CuttingLine;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
@@ -23,6 +24,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -43,29 +46,43 @@ final class CarryWriter {
     private final Map<String, Motion> places = new LinkedHashMap<>();
     private final Unit unit;
 
-    private CarryWriter(Altered first, Altered whole, Together together, Unit unit) {
-        this.whole = whole;
-        this.amounts = growing(first, whole);
+    private CarryWriter(SortedMap<Integer, Altered> parts, Together together, Unit unit) {
+        this.whole = parts.get(STEPS);
+        this.amounts = growing(parts.get(parts.firstKey()), fraction(parts.firstKey()), whole);
         this.unit = unit;
         Motion fine = Motion.enlargement(Carry.UNITS);
         together.places().forEach((piece, place) -> places.put(piece, place.then(fine)));
     }
 
     static Carry of(Draft before, Alteration alteration, Options options, Altered whole, Together together, Unit unit) {
-        List<Altered> parts = new ArrayList<>();
-        for (int step = 1; step < STEPS; step++) {
-            parts.add(Catalogue.checked(before, alteration, options.carriedTo(fraction(step))));
-        }
-        parts.add(whole);
-        CarryWriter writer = new CarryWriter(parts.get(0), whole, together, unit);
+        SortedMap<Integer, Altered> parts = parts(before, alteration, options);
+        parts.put(STEPS, whole);
+        CarryWriter writer = new CarryWriter(parts, together, unit);
         List<Draft> drafts = new ArrayList<>(List.of(before));
-        parts.forEach(part -> drafts.add(part.draft()));
-        List<Carry.Frame> frames = new ArrayList<>();
-        for (int step = 0; step <= STEPS; step++) {
-            frames.add(writer.frame(fraction(step), drafts.get(step)));
+        List<Carry.Frame> frames = new ArrayList<>(List.of(writer.frame(0, before)));
+        for (int step = 1; step <= STEPS; step++) {
+            if (parts.containsKey(step)) {
+                drafts.add(parts.get(step).draft());
+                frames.add(writer.frame(fraction(step), parts.get(step).draft()));
+            } else {
+                frames.add(frames.get(step - 1));
+            }
         }
         Box box = writer.box(drafts);
         return new Carry(box, writer.moves(box), frames, writer.places);
+    }
+
+    /** What works of it; a part may be refused where the whole is not: a hem that cuts off a level whole may not cut into it. */
+    private static SortedMap<Integer, Altered> parts(Draft before, Alteration alteration, Options options) {
+        SortedMap<Integer, Altered> parts = new TreeMap<>();
+        for (int step = 1; step < STEPS; step++) {
+            try {
+                parts.put(step, Catalogue.checked(before, alteration, options.carriedTo(fraction(step))));
+            } catch (Refusal refused) {
+                continue;
+            }
+        }
+        return parts;
     }
 
     private static double fraction(int step) {
@@ -73,13 +90,13 @@ final class CarryWriter {
     }
 
     /** The amounts that grow evenly from nothing: a place stays where it is, and a width that is wished is come to from the width that there was. */
-    private static Map<String, Double> growing(Altered first, Altered whole) {
+    private static Map<String, Double> growing(Altered first, double fraction, Altered whole) {
         Map<String, Double> growing = new LinkedHashMap<>();
         whole.amounts().forEach((name, amount) -> {
             if (amount instanceof Double full
                     && full != 0
                     && first.amounts().get(name) instanceof Double part
-                    && Math.abs(part - fraction(1) * full) < Tolerance.COINCIDENT) {
+                    && Math.abs(part - fraction * full) < Tolerance.COINCIDENT) {
                 growing.put(name, full);
             }
         });
