@@ -1,6 +1,7 @@
 package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.curve.Box;
+import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
 import dev.hingepoint.pattern.Length;
@@ -29,7 +30,12 @@ final class Labels {
     /** Words that stand no farther than this, in mm, from what they name need no leader. */
     private static final double NEAR = 4;
 
+    private final Box box;
     private final FreeSpace free;
+
+    /** The same room as if no lines were drawn. */
+    private final FreeSpace overLines;
+
     private final List<Text> texts = new ArrayList<>();
     private final List<Stroke> leaders = new ArrayList<>();
 
@@ -38,15 +44,23 @@ final class Labels {
     /** @param lines that words keep clear of */
     Labels(Box box, List<Stroke> lines, Unit unit) {
         this.unit = unit;
+        this.box = box;
         this.free = FreeSpace.within(box, CLEAR);
+        this.overLines = FreeSpace.within(box, CLEAR);
         lines.forEach(free::take);
     }
 
-    /** Words at the nearest free place to what they name; on a line, where there is no such place. */
-    void name(String words, Point at) {
-        String told = Length.retold(words, unit);
-        Text text = free.place(candidates(told, at)).orElseGet(() -> centred(told, at));
-        texts.add(text);
+    /**
+     * Words at the nearest free place to what they name, or to where the picture ends towards it; over lines, where there is no such place, and over other words only where the
+     * picture is full of them.
+     */
+    void name(String words, Point named) {
+        String told = fitting(Length.retold(words, unit));
+        Point at = within(named);
+        Text text = free.place(candidates(told, at))
+                .or(() -> overLines.place(Stream.concat(Stream.of(centred(told, at)), candidates(told, at))))
+                .orElseGet(() -> shifted(centred(told, at)));
+        set(text);
         Box room = text.bounds();
         if (room.distanceTo(at) > NEAR) {
             Point edge = new Point(
@@ -62,7 +76,40 @@ final class Labels {
     void nameNear(String words, Point at, double within) {
         Optional<Text> found = free.place(candidates(Length.retold(words, unit), at)
                 .filter(text -> text.bounds().distanceTo(at) <= within));
-        found.ifPresent(texts::add);
+        found.ifPresent(this::set);
+    }
+
+    private void set(Text text) {
+        texts.add(text);
+        free.take(text);
+        overLines.take(text);
+    }
+
+    /** The nearest point of the picture. */
+    private Point within(Point point) {
+        return new Point(
+                Math.max(box.left(), Math.min(box.right(), point.x())),
+                Math.max(box.top(), Math.min(box.bottom(), point.y())));
+    }
+
+    /** No wider than the picture: of a longer name the middle is left out, since names differ at their ends. */
+    private String fitting(String words) {
+        int[] letters = words.codePoints().toArray();
+        String fitting = words;
+        for (int left = letters.length - 1; left > 0 && Type.width(fitting, SIZE) > box.width(); left--) {
+            int first = left / 2;
+            fitting = new String(letters, 0, first).stripTrailing() + "\u2026"
+                    + new String(letters, letters.length - left + first, left - first).stripLeading();
+        }
+        return fitting;
+    }
+
+    /** The same words, moved into the picture. */
+    private Text shifted(Text text) {
+        Box room = text.bounds();
+        double right = Math.max(0, box.left() - room.left()) - Math.max(0, room.right() - box.right());
+        double down = Math.max(0, box.top() - room.top()) - Math.max(0, room.bottom() - box.bottom());
+        return text.moved(Motion.shift(new Vector(right, down)));
     }
 
     List<Text> texts() {
