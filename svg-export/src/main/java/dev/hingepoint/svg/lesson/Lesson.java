@@ -1,5 +1,9 @@
 package dev.hingepoint.svg.lesson;
 
+import dev.hingepoint.Message;
+import dev.hingepoint.Reason;
+import dev.hingepoint.Refusal;
+import dev.hingepoint.Where;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
 import dev.hingepoint.alter.Catalogue;
@@ -58,10 +62,14 @@ public record Lesson(
      * The lesson of one alteration, of the catalogue or of your own, on one size.
      *
      * @param unit in which lengths are told
-     * @throws dev.hingepoint.Refusal where it cannot be done, or a law would break
+     * @throws Refusal where it cannot be done, a law would break, or no line moves
      */
     public static Lesson of(Draft before, Alteration alteration, Options options, Unit unit) {
         Altered altered = Catalogue.checked(before, alteration, options);
+        if (Together.changed(before, altered.draft()).isEmpty()) {
+            throw new Refusal(new Reason.Missing(
+                    Message.of("lesson.changes-nothing", alteration.name()), Where.UNKNOWN.size(before.size())));
+        }
         Together together = new Together(before, altered.draft(), unit);
         Ledger.Entry entry = altered.entry(alteration.name(), before);
         List<Scene> scenes = new ArrayList<>();
@@ -91,7 +99,7 @@ public record Lesson(
     /**
      * A lesson for each alteration of an order, each on what the ones before it left.
      *
-     * @throws dev.hingepoint.Refusal where one cannot be done, or a law would break
+     * @throws Refusal where one cannot be done, a law would break, or no line moves
      */
     public static List<Lesson> of(Pattern pattern, Order order, Unit unit) {
         Draft draft = pattern.in(order.size(), order.front());
