@@ -132,7 +132,10 @@ final class BustDart {
         Piece drawn = piece.withMark(EdgeDart.of(name, legUpper, tip, legLower))
                 .withMark(notch(name + ", upper leg", legUpper, tip))
                 .withMark(notch(name + ", lower leg", legLower, tip));
-        return paper.marked(drawn);
+        String caption = "Draw the " + name + ": its tip " + Reason.millimetres(tip.distanceTo(apex))
+                + " short of the bust apex, its legs " + Reason.millimetres(tip.distanceTo(legUpper)) + " to the "
+                + edge;
+        return paper.marked(caption, drawn);
     }
 
     private static Notch notch(String name, Point at, Point towards) {

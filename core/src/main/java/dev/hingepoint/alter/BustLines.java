@@ -139,7 +139,8 @@ final class BustLines {
         Place upper = Place.corner(Names.ARMHOLE, Names.SIDE_SEAM);
         Cut slashed = Cut.along(
                 (spread > 0 ? "Spread " : "Close ") + Reason.millimetres(Math.abs(spread))
-                        + " at the bust, running to nothing at the armhole; drop the centre strip until the hem is level",
+                        + " at the bust, running to nothing at the armhole; "
+                        + (spread > 0 ? "drop" : "raise") + " the centre strip until the hem is level",
                 apexToHem(),
                 Path.through(apex, hinge),
                 sideToApex(spread),

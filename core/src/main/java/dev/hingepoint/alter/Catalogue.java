@@ -54,7 +54,7 @@ public final class Catalogue {
     }
 
     /** The same among alterations of your own, and then the catalogue's. */
-    static Alteration named(String name, List<Alteration> own) {
+    public static Alteration named(String name, List<Alteration> own) {
         List<Alteration> known = Stream.concat(own.stream(), ALL.stream()).toList();
         return known.stream()
                 .filter(alteration -> alteration.name().equals(name))

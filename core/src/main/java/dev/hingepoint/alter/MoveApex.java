@@ -113,14 +113,31 @@ final class MoveApex implements Alteration {
                 .filter(dart -> dart.apex().equals(piece.point(Names.BUST_APEX)))
                 .toList();
         return Faired.untilLawsHold(draft, FAIR_OVER, reach -> {
-            Paper paper = Paper.of(piece).marked(withApex(piece, shift, down, out));
+            Paper paper = Paper.of(piece).marked(caption(down, out), withApex(piece, shift, down, out));
             for (DartIntake dart : darts) {
                 boolean slides = down != 0 && !legsStay && dart.edge().equals(Names.SIDE_SEAM);
                 paper = follow(paper, dart, shift, slides ? down : 0, reach);
             }
             Piece marked = withBustLevel(notched(piece, paper.piece(), darts), piece.point(Names.BUST_APEX), down);
-            return Altered.of(draft, paper.marked(marked), amounts).withLaws(laws(draft, piece, shift, darts));
+            boolean hasNewLevel = !marked.marks(Level.class)
+                    .toList()
+                    .equals(paper.piece().marks(Level.class).toList());
+            Paper done = hasNewLevel
+                    ? paper.marked("Draw the bust level through the new apex", marked)
+                    : paper.marked(marked);
+            return Altered.of(draft, done, amounts).withLaws(laws(draft, piece, shift, darts));
         });
+    }
+
+    private static String caption(double down, double out) {
+        List<String> ways = new ArrayList<>();
+        if (down != 0) {
+            ways.add(Reason.millimetres(Math.abs(down)) + (down > 0 ? " lower" : " higher"));
+        }
+        if (out != 0) {
+            ways.add(Reason.millimetres(Math.abs(out)) + " farther " + (out > 0 ? "out" : "in"));
+        }
+        return "Mark the bust apex " + String.join(" and ", ways) + "; the waist dart under it follows";
     }
 
     /** The bust level drawn through the new apex, where it ran through the old one. */

@@ -13,6 +13,7 @@ import dev.hingepoint.pattern.EdgeRef;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Names;
 import dev.hingepoint.pattern.Piece;
+import dev.hingepoint.pattern.Seam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -135,6 +136,26 @@ public final class Drawbacks {
                 .toList();
     }
 
+    private static String unmatched(Walked walked) {
+        Seam seam = walked.seam();
+        String meant = seam.easeFrom() == 0 && seam.easeTo() == 0
+                ? ""
+                : "; " + new Length(seam.easeFrom()).tenths() + " to " + new Length(seam.easeTo()).tenths()
+                        + " longer is meant, to be eased in";
+        return named(seam) + " no longer match: " + Seam.nameOf(seam.join()) + " is "
+                + new Length(Math.abs(walked.difference())).tenths()
+                + (walked.difference() < 0 ? " shorter" : " longer") + " than " + Seam.nameOf(seam.to()) + meant;
+    }
+
+    /** "the side seams of front and back"; of more edges than two, all by name. */
+    private static String named(Seam seam) {
+        EdgeRef one = seam.join().get(0);
+        EdgeRef other = seam.to().get(0);
+        boolean areAlike =
+                seam.join().size() == 1 && seam.to().size() == 1 && one.edge().equals(other.edge());
+        return areAlike ? "the " + one.edge() + "s of " + one.piece() + " and " + other.piece() : seam.toString();
+    }
+
     private List<String> unlikeSeams() {
         List<String> told = new ArrayList<>();
         List<Walked> all = SeamWalk.all(after).stream()
@@ -142,8 +163,7 @@ public final class Drawbacks {
                 .toList();
         for (Walked walked : all) {
             if (SeamWalk.of(before, walked.seam()).lengthMatches() && !walked.lengthMatches()) {
-                told.add(walked.seam() + " no longer match: the first side is "
-                        + new Length(walked.difference()).tenths() + " longer");
+                told.add(unmatched(walked));
             }
             List<EdgeRef> join = walked.seam().join();
             List<EdgeRef> to = walked.seam().to();
@@ -151,7 +171,7 @@ public final class Drawbacks {
                 double now = apart(after, join.get(0), to.get(0));
                 double then = apart(before, join.get(0), to.get(0));
                 if (now > then + Tolerance.SEAM_MATCH) {
-                    told.add(walked.seam() + " are of unlike shape now: laid on each other they part by "
+                    told.add(named(walked.seam()) + " are of unlike shape now: laid on each other they part by "
                             + new Length(now).tenths() + ", before by " + new Length(then).tenths());
                 }
             }

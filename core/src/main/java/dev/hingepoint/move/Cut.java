@@ -213,15 +213,16 @@ public record Cut(String caption, List<Path> lines, List<PartMotion> motions, Op
         return new Step(caption, piece, result, moved.slashes(), hinges, parts, fills);
     }
 
-    /** A hinge is an end of a slash that two parts with different motions leave in one place; where a wedge is folded away on one side, nothing turns. */
+    /** A hinge is an end of a slash that two parts which move otherwise leave in one place; where a wedge is folded away on one side, nothing turns. */
     private static boolean isHinge(Point point, MovedParts moved) {
         List<MovedPart> there = moved.topFirst().stream()
                 .filter(part -> !part.isFolded() && part.face().boundary().distanceTo(point) <= Tolerance.COINCIDENT)
                 .toList();
-        return there.size() > 1
-                && there.stream()
-                        .allMatch(part -> part.motion()
-                                .of(point)
-                                .isCloseTo(there.get(0).motion().of(point), Tolerance.COINCIDENT));
+        return there.stream()
+                .anyMatch(one -> there.stream()
+                        .anyMatch(other -> !one.motion().equals(other.motion())
+                                && one.motion()
+                                        .of(point)
+                                        .isCloseTo(other.motion().of(point), Tolerance.COINCIDENT)));
     }
 }
