@@ -1,5 +1,6 @@
 package dev.hingepoint.samples;
 
+import dev.hingepoint.alter.Fitting;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.OrderReader;
@@ -15,10 +16,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -39,30 +40,20 @@ final class LessonCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @ArgGroup(multiplicity = "1")
-    private Taught taught;
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "ORDER.yaml",
+            description = "The order: which pattern, which size, which alterations.")
+    private Path order;
 
-    /** An order, or all that can be ordered. */
-    static final class Taught {
-        @Parameters(paramLabel = "ORDER.yaml", description = "The order: which pattern, which size, which alterations.")
-        private Path order;
+    @Option(
+            names = "--all",
+            paramLabel = "CARD.yaml",
+            description = "Instead of an order: a pattern's card, for a lesson of every alteration.")
+    private Path card;
 
-        @ArgGroup(exclusive = false)
-        private Pattern pattern;
-    }
-
-    /** A pattern, in one size. */
-    static final class Pattern {
-        @Option(
-                names = "--all",
-                required = true,
-                paramLabel = "CARD.yaml",
-                description = "A pattern's card, for a lesson of every alteration.")
-        private Path card;
-
-        @Option(names = "--size", paramLabel = "S", description = "With --all: the size, else the pattern's base size.")
-        private String size;
-    }
+    @Option(names = "--size", paramLabel = "S", description = "With --all: the size, else the pattern's base size.")
+    private String size;
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path folder;
@@ -79,7 +70,8 @@ final class LessonCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "SIZE",
             defaultValue = "a4",
-            description = "The paper of handouts and exercises: a4 or letter; ${DEFAULT-VALUE} where not given.")
+            description =
+                    "The paper of handouts and exercises: a4, letter or larger; ${DEFAULT-VALUE} where not given.")
     private String paper;
 
     @Option(
@@ -91,15 +83,25 @@ final class LessonCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Lessons.Form form = new Lessons.Form(unit, Paper.named(paper), Scale.parse(scale));
-        return taught.pattern == null ? ordered(form) : all(form);
+        if ((order == null) == (card == null)) {
+            throw wrongCall("name an order, or a pattern's card with --all; one of the two");
+        }
+        if (size != null && card == null) {
+            throw wrongCall("--size goes with --all; an order names its own size");
+        }
+        Lessons.Form form = new Lessons.Form(Paper.named(paper), Scale.parse(scale));
+        return card == null ? ordered(form) : all(form);
+    }
+
+    private ParameterException wrongCall(String what) {
+        return new ParameterException(spec.commandLine(), what);
     }
 
     private int ordered(Lessons.Form form) {
-        OrderReader.ReadOrder read = OrderReader.read(taught.order);
+        OrderReader.ReadOrder read = OrderReader.read(order);
         PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(read.card());
-        List<Lesson> lessons = Pieces.named(taught.order, () -> {
-            List<Lesson> all = Lesson.of(loaded.pattern(), read.order(), form.unit());
+        List<Lesson> lessons = Pieces.named(order, () -> {
+            List<Lesson> all = Lesson.of(loaded.pattern(), read.order(), unit);
             Lessons.write(all, form, folder);
             return all;
         });
@@ -109,17 +111,21 @@ final class LessonCommand implements Callable<Integer> {
                     + lesson.scenes().size() + " pictures");
             lesson.worse().forEach(worse -> out.println("  worse now: " + worse));
         }
+        if (!read.make().isEmpty()) {
+            out.println("note: how it is made up is not shown; a lesson shows the alterations");
+        }
         out.println("written to " + folder
                 + ": lesson.html, lesson.pdf, steps/*.svg, student.pdf, answers.pdf; open lesson.html in a browser");
         out.println("Sew a toile before you cut good cloth.");
-        return Hingepoint.DONE;
+        Fitting fitting = Fitting.of(loaded.pattern(), read.order());
+        return fitting.brokenSeams().isEmpty() ? Hingepoint.DONE : Hingepoint.DOES_NOT_HOLD_UP;
     }
 
     private int all(Lessons.Form form) {
-        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(taught.pattern.card);
-        String size = taught.pattern.size == null ? loaded.pattern().card().baseSize() : taught.pattern.size;
-        Draft draft = Pieces.of(loaded, taught.pattern.card, size, Optional.empty());
-        Map<String, byte[]> files = Lessons.all(draft, form);
+        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(card);
+        String chosen = size == null ? loaded.pattern().card().baseSize() : size;
+        Draft draft = Pieces.of(loaded, card, chosen, Optional.empty());
+        Map<String, byte[]> files = Lessons.all(draft, unit, form);
         WholeFiles.writeBytes(folder, files);
         long lessons = files.keySet().stream()
                 .filter(name -> name.endsWith("/lesson.html"))

@@ -148,6 +148,18 @@ class LessonCommandTest {
         assertFalse(Files.exists(folder.resolve("full-bust")));
     }
 
+    @Test
+    void aSeamThatNoLongerMatchesIsToldByTheExitCodeAsWell() throws IOException {
+        Path order = folder.resolve("order.yaml");
+        for (String file : List.of("larkfield.yaml", "larkfield.svg")) {
+            Files.copy(Path.of("patterns", file), folder.resolve(file));
+        }
+        Files.writeString(order, "pattern: larkfield.yaml\nsize: \"40\"\nalterations:\n  - armhole: {lower: 10 mm}\n");
+        assertEquals(1, lesson(order.toString()), err.toString());
+        assertTrue(Files.exists(folder.resolve("lesson.html")));
+        assertTrue(out.toString().contains("no longer match"), out.toString());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -157,12 +169,13 @@ class LessonCommandTest {
                 "patterns/concert-order.yaml --paper 200x250 | at least 210 mm x 279 mm",
                 "patterns/concert-order.yaml --scale 1:1 | 1:2 and 1:4 would work",
                 "patterns/concert-order.yaml --scale 1:3 | no scale '1:3'",
-                "patterns/concert-order.yaml --size 40 | --all",
+                "patterns/concert-order.yaml --size 40 | --size goes with --all",
                 "patterns/larkfield.yaml | larkfield.yaml",
                 "patterns/nothing.yaml | no such file",
                 "--all patterns/concert-order.yaml | concert-order.yaml",
                 "--all patterns/larkfield.yaml --size 99 | 99",
-                "patterns/concert-order.yaml --all patterns/larkfield.yaml | "
+                "patterns/concert-order.yaml --all patterns/larkfield.yaml | one of the two",
+                "--unit in | one of the two"
             })
     void whatIsWrongIsToldInOneLineAndNothingIsWritten(String call, String told) throws IOException {
         assertEquals(2, lesson(call.split(" ")));

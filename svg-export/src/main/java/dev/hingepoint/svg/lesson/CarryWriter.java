@@ -97,7 +97,7 @@ final class CarryWriter {
                     && full != 0
                     && first.amounts().get(name) instanceof Double part
                     && Math.abs(part - fraction * full) < Tolerance.COINCIDENT) {
-                growing.put(name, full);
+                growing.put(name, Math.abs(full));
             }
         });
         return growing;

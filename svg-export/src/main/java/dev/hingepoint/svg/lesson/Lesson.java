@@ -31,6 +31,7 @@ import java.util.Optional;
  *
  * @param alteration the name it is ordered by
  * @param order its amounts and choices as they were ordered: "wedge: 12 mm"
+ * @param unit in which its lengths are told: mm or inches
  * @param before the size as it was
  * @param after the size as the alteration left it
  * @param steps the fitter's, as the alteration tells them
@@ -42,6 +43,7 @@ import java.util.Optional;
 public record Lesson(
         String alteration,
         String order,
+        Unit unit,
         Draft before,
         Draft after,
         List<Step> steps,
@@ -51,7 +53,11 @@ public record Lesson(
         List<String> kept,
         List<String> worse,
         Optional<Why> why) {
+    /** @throws Refusal for centimetres, which small amounts are not told in */
     public Lesson {
+        if (unit == Unit.CENTIMETRE) {
+            throw new Refusal(new Reason.Unreadable(Message.of("lesson.unit"), Where.UNKNOWN));
+        }
         steps = List.copyOf(steps);
         scenes = List.copyOf(scenes);
         kept = List.copyOf(kept);
@@ -83,6 +89,7 @@ public record Lesson(
         return new Lesson(
                 alteration.name(),
                 options.toString(),
+                unit,
                 before,
                 altered.draft(),
                 altered.steps(),
@@ -102,10 +109,15 @@ public record Lesson(
      * @throws Refusal where one cannot be done, a law would break, or no line moves
      */
     public static List<Lesson> of(Pattern pattern, Order order, Unit unit) {
+        return of(pattern, order, List.of(), unit);
+    }
+
+    /** The same for an order that names alterations of your own as well. */
+    public static List<Lesson> of(Pattern pattern, Order order, List<Alteration> own, Unit unit) {
         Draft draft = pattern.in(order.size(), order.front());
         List<Lesson> lessons = new ArrayList<>();
         for (AlterationRequest request : order.alterations()) {
-            Alteration alteration = Catalogue.named(request.name());
+            Alteration alteration = Catalogue.named(request.name(), own);
             Options options = Options.of(request, order.body());
             Lesson lesson = of(draft, alteration, options, unit);
             lessons.add(lesson);

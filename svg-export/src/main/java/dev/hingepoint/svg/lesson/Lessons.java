@@ -31,24 +31,20 @@ public final class Lessons {
     /**
      * How lessons are written.
      *
-     * @param unit in which lengths are told: mm or inches
      * @param paper of handouts and exercises: A4 or Letter
      * @param scale of the exercises: a half or a quarter
      */
-    public record Form(Unit unit, Paper paper, Scale scale) {
-        /** In mm, on A4, exercises at a quarter. */
-        public static final Form USUAL = new Form(Unit.MILLIMETRE, Paper.A4, Scale.QUARTER);
+    public record Form(Paper paper, Scale scale) {
+        /** On A4, exercises at a quarter. */
+        public static final Form USUAL = new Form(Paper.A4, Scale.QUARTER);
 
         /** The least that holds a picture with its words, in mm: as wide as A4 and as high as letter paper. */
         private static final double WIDTH = 210;
 
         private static final double HEIGHT = 279;
 
-        /** @throws Refusal for a unit, a paper or a scale that is none of these */
+        /** @throws Refusal for a paper or a scale that is none of these */
         public Form {
-            if (unit == Unit.CENTIMETRE) {
-                throw refused("lesson.unit");
-            }
             if (paper.kind() != Paper.Kind.SHEET || paper.width() < WIDTH || paper.height() < HEIGHT) {
                 throw refused(
                         "lesson.paper-too-small",
@@ -80,13 +76,13 @@ public final class Lessons {
         List<Page> answers = new ArrayList<>();
         for (int i = 0; i < lessons.size(); i++) {
             Lesson lesson = lessons.get(i);
-            handout.addAll(Handout.pages(lesson, i + 1, form.paper(), form.unit()));
-            Exercise exercise = new Exercise(lesson, i + 1, form.paper(), form.scale(), form.unit());
+            handout.addAll(Handout.pages(lesson, i + 1, form.paper(), lesson.unit()));
+            Exercise exercise = new Exercise(lesson, i + 1, form.paper(), form.scale(), lesson.unit());
             student.addAll(exercise.student());
             answers.addAll(exercise.answer());
         }
         Map<String, String> texts = new LinkedHashMap<>();
-        texts.put("lesson.html", LessonPage.html(lessons, form.unit()));
+        texts.put("lesson.html", LessonPage.html(lessons, lessons.get(0).unit()));
         handout.forEach(page -> texts.put("steps/" + page.name() + ".svg", SvgPage.write(page)));
         Map<String, byte[]> files = new LinkedHashMap<>(WholeFiles.encoded(texts));
         String title = lessons.get(0).pattern();
@@ -99,8 +95,10 @@ public final class Lessons {
     /**
      * A lesson for each alteration that the catalogue has, by its own example, each in a folder of its own, and {@code index.html} with a small picture of each; those that this
      * pattern has no lines for are named there with the reason.
+     *
+     * @param unit in which lengths are told: mm or inches
      */
-    public static Map<String, byte[]> all(Draft draft, Form form) {
+    public static Map<String, byte[]> all(Draft draft, Unit unit, Form form) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         List<LessonIndex.Entry> entries = new ArrayList<>();
         for (Alteration alteration : Catalogue.all()) {
@@ -108,7 +106,7 @@ public final class Lessons {
             try {
                 AlterationRequest request =
                         new AlterationRequest(alteration.name(), new TreeMap<>(alteration.example()));
-                Lesson lesson = Lesson.of(draft, alteration, Options.of(request), form.unit());
+                Lesson lesson = Lesson.of(draft, alteration, Options.of(request), unit);
                 files(List.of(lesson), form).forEach((name, contents) -> files.put(folder + "/" + name, contents));
                 entries.add(LessonIndex.Entry.of(lesson, folder));
             } catch (Refusal refused) {
@@ -117,7 +115,7 @@ public final class Lessons {
             }
         }
         Map<String, byte[]> all = new LinkedHashMap<>(
-                WholeFiles.encoded(Map.of("index.html", LessonIndex.html(draft, entries, new Lengths(form.unit())))));
+                WholeFiles.encoded(Map.of("index.html", LessonIndex.html(draft, entries, new Lengths(unit)))));
         all.putAll(files);
         return all;
     }

@@ -4,6 +4,7 @@ import dev.hingepoint.check.Ledger;
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.PatternFiles;
 import dev.hingepoint.svg.page.Area;
 import dev.hingepoint.svg.page.Drawn;
@@ -74,6 +75,7 @@ final class MadeUpLesson {
         return new Lesson(
                 "lengthen",
                 "amount: 24 mm",
+                Unit.MILLIMETRE,
                 DRAFT,
                 DRAFT,
                 List.of(),
