@@ -8,45 +8,25 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Catalogue;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code lesson} as a person calls it. */
-class LessonCommandTest {
+class LessonCommandTest extends CalledProgram {
     private static final String ORDER = "patterns/concert-order.yaml";
-
-    @TempDir
-    private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
 
     private int lesson(String... options) {
         List<String> call = new ArrayList<>(List.of("lesson"));
         call.addAll(List.of(options));
         call.addAll(List.of("--out", folder.toString()));
-        return Hingepoint.run(new PrintWriter(out, true), new PrintWriter(err, true), call.toArray(String[]::new));
-    }
-
-    private List<String> written() throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            return files.filter(Files::isRegularFile)
-                    .map(file -> folder.relativize(file).toString())
-                    .sorted()
-                    .toList();
-        }
+        return run(call.toArray(String[]::new));
     }
 
     private String words(String pdf) throws IOException {

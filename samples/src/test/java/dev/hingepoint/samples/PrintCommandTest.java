@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,35 +13,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code print} as a person calls it. */
-class PrintCommandTest {
+class PrintCommandTest extends CalledProgram {
     private static final String DRESS = "patterns/larkfield.yaml";
-
-    @TempDir
-    private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
 
     private int print(String card, String... options) {
         List<String> call = new ArrayList<>(List.of("print", card, "--out", folder.toString()));
         call.addAll(List.of(options));
-        return Hingepoint.run(new PrintWriter(out, true), new PrintWriter(err, true), call.toArray(String[]::new));
-    }
-
-    private List<String> written() throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            return files.filter(Files::isRegularFile)
-                    .map(file -> folder.relativize(file).toString())
-                    .sorted()
-                    .toList();
-        }
+        return run(call.toArray(String[]::new));
     }
 
     private String pages() throws IOException {
