@@ -1,7 +1,6 @@
 package dev.hingepoint.alter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,6 +14,7 @@ import dev.hingepoint.pattern.TestPatterns.Shape;
 import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -51,6 +51,16 @@ class CarriedTest {
         return JtsBridge.polygon(piece.outline().flatten(0.05)).getExteriorRing();
     }
 
+    /** A dress that the whole of it cannot be done on is no sample; where most are none, the property fails. */
+    private static Altered whole(Draft before, Alteration alteration) {
+        try {
+            return Catalogue.checked(before, alteration, options(alteration));
+        } catch (Refusal notOnThisDress) {
+            Assume.that(false);
+            throw notOnThisDress;
+        }
+    }
+
     /**
      * The way from nothing to all has no jump: a part of an amount moves no line by more than twice that part of what the whole of it does. A size blend leaves at once its own
      * size's line for the other's, which may bend a little otherwise.
@@ -61,12 +71,7 @@ class CarriedTest {
             @ForAll("alterations") Alteration alteration,
             @ForAll @DoubleRange(min = 0.05, max = 0.95) double fraction) {
         Draft before = TestPatterns.withSleeve(TestPatterns.dress(shape)).in("40");
-        Altered whole;
-        try {
-            whole = Catalogue.checked(before, alteration, options(alteration));
-        } catch (Refusal notOnThisDress) {
-            return;
-        }
+        Altered whole = whole(before, alteration);
         Altered part = Catalogue.checked(before, alteration, options(alteration).carriedTo(fraction));
         double all = apart(before, whole.draft());
         double some = apart(before, part.draft());
@@ -79,15 +84,11 @@ class CarriedTest {
     @Property(seed = "612", tries = 22)
     void allOfItIsAllOfIt(@ForAll("shapes") Shape shape, @ForAll("alterations") Alteration alteration) {
         Draft before = TestPatterns.withSleeve(TestPatterns.dress(shape)).in("40");
-        try {
-            Altered whole = Catalogue.checked(before, alteration, options(alteration));
-            assertEquals(
-                    whole.draft(),
-                    Catalogue.checked(before, alteration, options(alteration).carriedTo(1))
-                            .draft());
-        } catch (Refusal notOnThisDress) {
-            assertFalse(notOnThisDress.getMessage().isBlank());
-        }
+        Altered whole = whole(before, alteration);
+        assertEquals(
+                whole.draft(),
+                Catalogue.checked(before, alteration, options(alteration).carriedTo(1))
+                        .draft());
     }
 
     @Test
