@@ -12,6 +12,11 @@ import java.util.Optional;
  * the plumb line of the body.
  */
 interface Figure {
+    /** Where the waist of the average figure is, and the hem of its dress. */
+    double WAIST = 2.75;
+
+    double KNEE = 5.45;
+
     /** How far in radians an arm swings, so that it hangs clear of the side that is looked at. */
     double ARM_FORWARD = 0.27;
 

@@ -11,8 +11,6 @@ import java.util.Optional;
 
 /** A figure from the front or the back: its right half as one looks at it, and the same mirrored. */
 final class FrontFigure implements Figure {
-    private static final double KNEE = 5.45;
-
     private final boolean isBack;
     private final Differences differences;
     private final Contour shoulder;
@@ -89,7 +87,7 @@ final class FrontFigure implements Figure {
     }
 
     private double waist() {
-        return 2.75 + by(Part.WAIST_DROP);
+        return WAIST + by(Part.WAIST_DROP);
     }
 
     /** What is let out at the hip alone comes back at once, above and below. */

@@ -77,7 +77,6 @@ final class HeadAndLegs {
                 point(-0.375, 0.42),
                 point(-0.28, 0.13),
                 point(-0.02, 0));
-        return Smooth.through(
-                new Vector(1, 0), points.map(point -> point.plus(poke)).toList(), new Vector(1, 0));
+        return Smooth.through(RIGHT, points.map(point -> point.plus(poke)).toList(), RIGHT);
     }
 }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Words in a column beside a figure, each about level with what it names, as far as there is room, and a leader line to it that ends in a dot (after ISO 128, from memory). */
-final class Labels {
+final class LabelColumn {
     /** In mm: the type, the distance of its lines, of one label to the next, and of a leader to its words. */
     private static final double TYPE = 2.8;
 
@@ -31,12 +31,12 @@ final class Labels {
     private final double left;
     private final List<Label> labels = new ArrayList<>();
 
-    private Labels(double left) {
+    private LabelColumn(double left) {
         this.left = left;
     }
 
-    static Labels at(double left) {
-        return new Labels(left);
+    static LabelColumn at(double left) {
+        return new LabelColumn(left);
     }
 
     private record Label(List<String> lines, Point names) {

@@ -11,8 +11,6 @@ import java.util.Optional;
 
 /** A figure from its left side, so that it looks to the left. */
 final class SideFigure implements Figure {
-    private static final double KNEE = 5.45;
-
     private final Differences differences;
     private final List<Path> outline = new ArrayList<>();
     private final List<Path> seams = new ArrayList<>();
@@ -23,7 +21,6 @@ final class SideFigure implements Figure {
     SideFigure(Differences differences, double swing) {
         this.differences = differences;
         double round = by(Part.UPPER_BACK);
-        double waist = 2.75 + by(Part.WAIST_DROP);
         // the head goes forward with a round back
         Vector poke = new Vector(-round * 0.7, round * 0.15);
         double hollow = by(Part.BACK_HOLLOW);
@@ -36,7 +33,7 @@ final class SideFigure implements Figure {
                 point(0.405 + round * 0.6, 1.72),
                 point(0.42 + round * 0.5, 2.05),
                 point(0.35 - hollow * 0.45, 2.5),
-                point(0.29 - hollow, waist),
+                point(0.29 - hollow, waist()),
                 point(0.39 + seat * 0.35 - hollow * 0.1, 3.12),
                 point(0.53 + seat, 3.58),
                 point(0.49 + seat * 0.8 + by(Part.SKIRT_LOOSE), 4.15),
@@ -50,7 +47,7 @@ final class SideFigure implements Figure {
                 point(-0.4 - bust * 0.3, 1.8),
                 point(-0.565 - bust, 2.1 + by(Part.BUST_DROP)),
                 point(-0.46 - bust * 0.35, 2.4 + by(Part.BUST_DROP) * 0.6),
-                point(-0.41 - abdomen * 0.3, waist),
+                point(-0.41 - abdomen * 0.3, waist()),
                 point(-0.47 - abdomen, 3.22),
                 point(-0.46 - abdomen * 0.8, 3.6),
                 point(-0.465 - abdomen * 0.5, 4.2),
@@ -60,11 +57,15 @@ final class SideFigure implements Figure {
         outline.add(front.below(0.985 + poke.y()));
         legs();
         arm = new SideArm(differences, swing).arm();
-        dress(waist, poke);
+        dress(poke);
     }
 
     private double by(Part part) {
         return differences.at(part);
+    }
+
+    private double waist() {
+        return WAIST + by(Part.WAIST_DROP);
     }
 
     /** What pools at the waist stands off the back in rolls. */
@@ -76,7 +77,7 @@ final class SideFigure implements Figure {
             Point waist = back.get(6);
             back.set(5, above.towards(waist, 0.5).plus(new Vector(-0.02, 0)));
             back.add(6, above.towards(waist, 0.7).plus(new Vector(off, 0)));
-            back.add(7, above.towards(waist, 0.83).plus(new Vector(0, 0)));
+            back.add(7, above.towards(waist, 0.83));
             back.add(8, above.towards(waist, 0.93).plus(new Vector(off, 0.02)));
             back.set(9, waist.plus(new Vector(0, 0.04)));
         }
@@ -109,11 +110,11 @@ final class SideFigure implements Figure {
         return new Contour(hem()).atBreadth(x).y();
     }
 
-    private void dress(double waist, Vector poke) {
+    private void dress(Vector poke) {
         Point neck = point(0.05, 1.36).plus(poke.times(0.4));
         seams.add(Smooth.through(nape(), neck.plus(new Vector(0.02, 0)), throat()));
         seams.add(Path.through(neck, at(Place.SHOULDER_TIP)));
-        double seam = waist + by(Part.WAIST_SEAM_DROP);
+        double seam = waist() + by(Part.WAIST_SEAM_DROP);
         Point waistFront = front.atDepth(seam);
         Point waistBack = back.atDepth(seam);
         seams.add(bowed(waistFront, waistBack, 0.03));
@@ -146,12 +147,11 @@ final class SideFigure implements Figure {
 
     @Override
     public Point at(Place place) {
-        double waist = 2.75 + by(Part.WAIST_DROP);
         return switch (place) {
             case SHOULDER_TIP -> point(0.05 - by(Part.SHOULDER_FORWARD) + by(Part.SHOULDER_SEAM_BACK), 1.46);
             case ARMHOLE -> point(-0.24, 1.75);
             case UPPER_BACK -> inward(back.atDepth(1.85));
-            case BACK_WAIST -> inward(back.atDepth(waist - 0.15));
+            case BACK_WAIST -> inward(back.atDepth(waist() - 0.15));
             case CHEST -> point(-0.26, 1.78);
             case BUST -> inward(front.atDepth(2.1));
             case ABDOMEN -> inward(front.atDepth(3.3));

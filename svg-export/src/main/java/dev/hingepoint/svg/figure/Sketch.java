@@ -37,7 +37,7 @@ record Sketch(View view, Differences differences, List<Wrinkle> wrinkles, Map<Pl
             strokes.addAll(whole(Style.WRINKLE, folds(false)));
         });
         strokes.addAll(whole(Style.WRINKLE, folds(true)));
-        Labels written = Labels.at(view.isSide() ? BESIDE_BODY : BESIDE_ARMS);
+        LabelColumn written = LabelColumn.at(view.isSide() ? BESIDE_BODY : BESIDE_ARMS);
         labels.forEach((spot, words) -> written.add(words, place().of(figure.at(spot))));
         return new Drawn(strokes, List.of()).and(written.drawn());
     }

@@ -35,6 +35,7 @@ final class Smooth {
         }
     }
 
+    /** @param points three at least: between two a hand draws a line */
     static Path through(List<Point> points) {
         return new Smooth(points).curve(Optional.empty(), Optional.empty());
     }

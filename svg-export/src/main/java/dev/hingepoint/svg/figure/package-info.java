@@ -5,5 +5,7 @@
  * dev.hingepoint.svg.figure.FigurePicture} is in mm. How bodies and dresses differ, which wrinkles show and what the labels say is written down in {@code figures.yaml}.
  *
  * <p>Not here: what is said about an alteration ({@code dev.hingepoint.svg.lesson}), and how a picture is written ({@code dev.hingepoint.svg.page}).
+ *
+ * <p>All types are immutable and safe to share between threads.
  */
 package dev.hingepoint.svg.figure;

@@ -15,7 +15,6 @@ import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.svg.page.Drawn;
 import dev.hingepoint.svg.page.Stroke;
 import dev.hingepoint.svg.page.Style;
-import dev.hingepoint.svg.page.SvgPage;
 import dev.hingepoint.svg.page.Text;
 import java.util.List;
 import java.util.stream.Stream;
@@ -150,16 +149,5 @@ class FigurePicturesTest {
                 ? figure.outline().get(0).bounds().height()
                 : figure.outline().get(0).bounds().bottom();
         assertEquals(1, head, 0.02);
-    }
-
-    @ParameterizedTest
-    @MethodSource("alterations")
-    void theSameBytesTwice(String alteration) {
-        assertEquals(svg(alteration), svg(alteration));
-    }
-
-    private static String svg(String alteration) {
-        return SvgPage.write(
-                FigurePicture.WIDTH, FigurePicture.HEIGHT, drawn(alteration).get(0), alteration);
     }
 }

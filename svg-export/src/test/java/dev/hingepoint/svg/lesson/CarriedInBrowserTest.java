@@ -34,7 +34,7 @@ class CarriedInBrowserTest {
     /** In hundredths of a mm, which the path data are told in. */
     private static final double WITHIN = 1;
 
-    /** The limit for three alterations. */
+    /** Our own aim for a page of three alterations: small enough to send by mail and to open on a phone. */
     private static final int LARGEST = 1_500_000;
 
     private static final OrderReader.ReadOrder ORDERED =
