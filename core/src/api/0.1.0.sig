@@ -219,6 +219,11 @@ meth public static java.util.List<dev.hingepoint.alter.Alteration> all()
 supr java.lang.Object
 hfds ALL
 
+CLSS public final dev.hingepoint.alter.Faired
+meth public static dev.hingepoint.alter.Altered untilLawsHold(dev.hingepoint.pattern.Draft,double,java.util.function.DoubleFunction<dev.hingepoint.alter.Altered>)
+supr java.lang.Object
+hfds SHORTEST
+
 CLSS public final dev.hingepoint.alter.Fitting
 cons public init(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft,dev.hingepoint.check.Ledger,java.util.List<dev.hingepoint.move.Step>,java.util.List<java.lang.String>)
 meth public dev.hingepoint.check.Ledger ledger()
@@ -234,6 +239,11 @@ meth public static dev.hingepoint.alter.Fitting of(dev.hingepoint.pattern.Patter
 meth public static dev.hingepoint.alter.Fitting of(dev.hingepoint.pattern.Pattern,dev.hingepoint.alter.Order,java.util.List<dev.hingepoint.alter.Alteration>)
 supr java.lang.Record
 hfds BLENDED,TOLD,after,before,ledger,notes,steps
+
+CLSS public final dev.hingepoint.alter.LargestAmount
+meth public static dev.hingepoint.alter.Altered orRefusal(dev.hingepoint.pattern.Draft,double,java.util.function.DoubleFunction<dev.hingepoint.alter.Altered>)
+supr java.lang.Object
+hfds STEP
 
 CLSS public final dev.hingepoint.alter.Options
 meth public !varargs dev.hingepoint.Refusal refuse(java.lang.String,java.lang.Object[])
@@ -278,7 +288,7 @@ CLSS abstract interface dev.hingepoint.alter.package-info
 CLSS public final dev.hingepoint.check.Drawbacks
 meth public static java.util.List<java.lang.String> of(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft,java.util.List<dev.hingepoint.move.Step>)
 supr java.lang.Object
-hfds DEEP_DART,LANDMARKS,OFF_GRAIN,OVER,PLACES,SEEN,after,before
+hfds DEEP_DART,LANDMARKS,OFF_GRAIN,ON,OVER,PLACES,after,before
 
 CLSS public final dev.hingepoint.check.Finding
 cons public init(dev.hingepoint.check.Law,double,double)
@@ -586,6 +596,7 @@ meth public final int hashCode()
 meth public final java.lang.String toString()
 meth public java.util.List<dev.hingepoint.curve.Point> of(java.util.List<dev.hingepoint.curve.Point>)
 meth public static dev.hingepoint.curve.Motion between(dev.hingepoint.curve.Point,dev.hingepoint.curve.Vector,dev.hingepoint.curve.Vector,dev.hingepoint.curve.Point,dev.hingepoint.curve.Vector,dev.hingepoint.curve.Vector)
+meth public static dev.hingepoint.curve.Motion enlargement(double)
 meth public static dev.hingepoint.curve.Motion fold(dev.hingepoint.curve.Point,dev.hingepoint.curve.Point,dev.hingepoint.curve.Point)
 meth public static dev.hingepoint.curve.Motion reaching(dev.hingepoint.curve.Point,dev.hingepoint.curve.Point,dev.hingepoint.curve.Point)
 meth public static dev.hingepoint.curve.Motion shear(dev.hingepoint.curve.Point,dev.hingepoint.curve.Vector,double)
@@ -597,6 +608,7 @@ supr java.lang.Record
 hfds RIGID,dx,dy,xx,xy,yx,yy
 
 CLSS public final dev.hingepoint.curve.Offset
+fld public final static double MITRE_LIMIT = 2.5
 meth public static java.util.List<dev.hingepoint.curve.Point> polyline(dev.hingepoint.curve.Path,double,double)
 supr java.lang.Object
 hfds CURVATURE_SAMPLES,MOST_HALVINGS,curve,distance,points,tolerance
@@ -1337,6 +1349,9 @@ meth public final java.lang.String toString()
 meth public int count()
 meth public int widths()
 meth public java.util.Optional<java.lang.String> cloth()
+meth public static dev.hingepoint.pattern.Cutting onFold()
+meth public static dev.hingepoint.pattern.Cutting once()
+meth public static dev.hingepoint.pattern.Cutting pair()
 supr java.lang.Record
 hfds INSIDE,cloth,count,how
 
@@ -1427,6 +1442,9 @@ meth public final boolean equals(java.lang.Object)
 meth public final int hashCode()
 meth public final java.lang.String toString()
 meth public java.lang.String name()
+meth public static dev.hingepoint.pattern.Edge fold(java.lang.String,dev.hingepoint.curve.Path)
+meth public static dev.hingepoint.pattern.Edge hem(java.lang.String,dev.hingepoint.curve.Path)
+meth public static dev.hingepoint.pattern.Edge seam(java.lang.String,dev.hingepoint.curve.Path)
 supr java.lang.Record
 hfds kind,name,path
 
@@ -1530,6 +1548,7 @@ cons public init(double)
 fld public final static dev.hingepoint.pattern.Length ZERO
 intf java.lang.Comparable<dev.hingepoint.pattern.Length>
 meth public dev.hingepoint.pattern.Length negated()
+meth public dev.hingepoint.pattern.Length tenths()
 meth public double in(dev.hingepoint.pattern.Unit)
 meth public double mm()
 meth public final boolean equals(java.lang.Object)
@@ -1638,6 +1657,7 @@ hfds edge,from,length
 
 CLSS public final dev.hingepoint.pattern.Pattern
 cons public init(dev.hingepoint.pattern.Card,java.util.List<dev.hingepoint.pattern.Piece>)
+fld public final static java.lang.String STANDARD_FRONT = "standard"
 meth public boolean hasSize(java.lang.String)
 meth public dev.hingepoint.pattern.Card card()
 meth public dev.hingepoint.pattern.Draft in(java.lang.String)

@@ -1,6 +1,32 @@
 #Signature file v4.1
 #Version 0.1.0-SNAPSHOT
 
+CLSS public final dev.hingepoint.svg.figure.FigurePicture
+cons public init(java.lang.String,dev.hingepoint.svg.page.Drawn)
+fld public final static double HEIGHT = 110.0
+fld public final static double WIDTH = 50.0
+meth public dev.hingepoint.svg.page.Drawn drawn()
+meth public final boolean equals(java.lang.Object)
+meth public final int hashCode()
+meth public final java.lang.String toString()
+meth public java.lang.String describes()
+supr java.lang.Record
+hfds describes,drawn
+
+CLSS public final dev.hingepoint.svg.figure.FigurePictures
+cons public init(dev.hingepoint.svg.figure.FigurePicture,dev.hingepoint.svg.figure.FigurePicture,dev.hingepoint.svg.figure.FigurePicture)
+meth public dev.hingepoint.svg.figure.FigurePicture right()
+meth public dev.hingepoint.svg.figure.FigurePicture without()
+meth public dev.hingepoint.svg.figure.FigurePicture wrong()
+meth public final boolean equals(java.lang.Object)
+meth public final int hashCode()
+meth public final java.lang.String toString()
+meth public static java.util.Optional<dev.hingepoint.svg.figure.FigurePictures> of(java.lang.String)
+supr java.lang.Record
+hfds right,without,wrong
+
+CLSS abstract interface dev.hingepoint.svg.figure.package-info
+
 CLSS public final dev.hingepoint.svg.file.BodyReader
 innr public final static ReadBody
 meth public static dev.hingepoint.fit.Body read(java.nio.file.Path)
@@ -34,6 +60,7 @@ supr java.lang.Object
 hfds MARGIN,ids,svg
 
 CLSS public final dev.hingepoint.svg.file.LedgerJson
+meth public static java.lang.String text(java.lang.String)
 meth public static java.lang.String write(dev.hingepoint.check.Ledger)
 supr java.lang.Object
 
@@ -90,6 +117,11 @@ meth public java.util.List<java.lang.String> notes()
 supr java.lang.Record
 hfds notes,pattern
 
+CLSS public final dev.hingepoint.svg.file.Shipped
+meth public static dev.hingepoint.svg.file.Yaml yaml(java.lang.Class<?>,java.lang.String)
+meth public static java.lang.String text(java.lang.Class<?>,java.lang.String)
+supr java.lang.Object
+
 CLSS public final dev.hingepoint.svg.file.Sides
 cons public init(dev.hingepoint.pattern.Length,dev.hingepoint.pattern.Length)
 meth public dev.hingepoint.pattern.Length height()
@@ -112,6 +144,18 @@ hfds MOST_BYTES
 CLSS public final dev.hingepoint.svg.file.Xml
 meth public static java.lang.String escaped(java.lang.String)
 supr java.lang.Object
+
+CLSS public final dev.hingepoint.svg.file.Yaml
+meth public !varargs void knowing(java.lang.String[])
+meth public java.lang.String requiredText(java.lang.String,java.lang.String)
+meth public java.util.List<dev.hingepoint.svg.file.Yaml> maps(java.lang.String)
+meth public java.util.List<java.lang.Object> list(java.lang.String)
+meth public java.util.List<java.lang.String> keys()
+meth public java.util.Optional<dev.hingepoint.svg.file.Yaml> map(java.lang.String)
+meth public java.util.Optional<java.lang.String> text(java.lang.String)
+meth public static dev.hingepoint.svg.file.Yaml parse(java.lang.String,java.lang.String)
+supr java.lang.Object
+hfds MOST_ALIASES,MOST_CHARACTERS,file,map,path
 
 CLSS abstract interface dev.hingepoint.svg.file.package-info
 
@@ -166,17 +210,18 @@ hcls Item,Place
 CLSS abstract interface dev.hingepoint.svg.lay.package-info
 
 CLSS public final dev.hingepoint.svg.lesson.Carry
-cons public init(dev.hingepoint.curve.Box,java.util.List<dev.hingepoint.svg.lesson.Carry$Frame>,java.util.Map<java.lang.String,dev.hingepoint.curve.Motion>)
+cons public init(dev.hingepoint.curve.Box,dev.hingepoint.curve.Box,java.util.List<dev.hingepoint.svg.lesson.Carry$Frame>,java.util.Map<java.lang.String,dev.hingepoint.curve.Motion>)
 innr public final static Frame
 innr public final static Line
 meth public dev.hingepoint.curve.Box box()
+meth public dev.hingepoint.curve.Box moves()
 meth public final boolean equals(java.lang.Object)
 meth public final int hashCode()
 meth public final java.lang.String toString()
 meth public java.util.List<dev.hingepoint.svg.lesson.Carry$Frame> frames()
 meth public java.util.Map<java.lang.String,dev.hingepoint.curve.Motion> places()
 supr java.lang.Record
-hfds box,frames,places
+hfds UNITS,box,frames,moves,places
 
 CLSS public final static dev.hingepoint.svg.lesson.Carry$Frame
  outer dev.hingepoint.svg.lesson.Carry
@@ -203,8 +248,10 @@ supr java.lang.Record
 hfds data,layer,style
 
 CLSS public final dev.hingepoint.svg.lesson.Lesson
-cons public init(java.lang.String,java.lang.String,java.lang.String,java.lang.String,java.util.List<dev.hingepoint.svg.lesson.Scene>,dev.hingepoint.svg.lesson.Carry,dev.hingepoint.check.Ledger$Entry,java.util.List<java.lang.String>,java.util.List<java.lang.String>,java.util.Optional<dev.hingepoint.svg.lesson.Why>)
+cons public init(java.lang.String,java.lang.String,dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft,java.util.List<dev.hingepoint.move.Step>,java.util.List<dev.hingepoint.svg.lesson.Scene>,dev.hingepoint.svg.lesson.Carry,dev.hingepoint.check.Ledger$Entry,java.util.List<java.lang.String>,java.util.List<java.lang.String>,java.util.Optional<dev.hingepoint.svg.lesson.Why>)
 meth public dev.hingepoint.check.Ledger$Entry changed()
+meth public dev.hingepoint.pattern.Draft after()
+meth public dev.hingepoint.pattern.Draft before()
 meth public dev.hingepoint.svg.lesson.Carry carry()
 meth public final boolean equals(java.lang.Object)
 meth public final int hashCode()
@@ -212,7 +259,8 @@ meth public final java.lang.String toString()
 meth public java.lang.String alteration()
 meth public java.lang.String order()
 meth public java.lang.String pattern()
-meth public java.lang.String size()
+meth public java.lang.String title()
+meth public java.util.List<dev.hingepoint.move.Step> steps()
 meth public java.util.List<dev.hingepoint.svg.lesson.Scene> scenes()
 meth public java.util.List<java.lang.String> kept()
 meth public java.util.List<java.lang.String> worse()
@@ -220,7 +268,32 @@ meth public java.util.Optional<dev.hingepoint.svg.lesson.Why> why()
 meth public static dev.hingepoint.svg.lesson.Lesson of(dev.hingepoint.pattern.Draft,dev.hingepoint.alter.Alteration,dev.hingepoint.alter.Options,dev.hingepoint.pattern.Unit)
 meth public static java.util.List<dev.hingepoint.svg.lesson.Lesson> of(dev.hingepoint.pattern.Pattern,dev.hingepoint.alter.Order,dev.hingepoint.pattern.Unit)
 supr java.lang.Record
-hfds alteration,carry,changed,kept,order,pattern,scenes,size,why,worse
+hfds after,alteration,before,carry,changed,kept,order,scenes,steps,why,worse
+
+CLSS public final dev.hingepoint.svg.lesson.LessonPage
+meth public static java.lang.String html(java.util.List<dev.hingepoint.svg.lesson.Lesson>,dev.hingepoint.pattern.Unit)
+supr java.lang.Object
+hfds SCRIPT,STYLE
+
+CLSS public final dev.hingepoint.svg.lesson.Lessons
+innr public final static Form
+meth public static java.util.Map<java.lang.String,byte[]> all(dev.hingepoint.pattern.Draft,dev.hingepoint.svg.lesson.Lessons$Form)
+meth public static java.util.Map<java.lang.String,byte[]> files(java.util.List<dev.hingepoint.svg.lesson.Lesson>,dev.hingepoint.svg.lesson.Lessons$Form)
+meth public static void write(java.util.List<dev.hingepoint.svg.lesson.Lesson>,dev.hingepoint.svg.lesson.Lessons$Form,java.nio.file.Path)
+supr java.lang.Object
+
+CLSS public final static dev.hingepoint.svg.lesson.Lessons$Form
+ outer dev.hingepoint.svg.lesson.Lessons
+cons public init(dev.hingepoint.pattern.Unit,dev.hingepoint.svg.page.Paper,dev.hingepoint.svg.print.Scale)
+fld public final static dev.hingepoint.svg.lesson.Lessons$Form USUAL
+meth public dev.hingepoint.pattern.Unit unit()
+meth public dev.hingepoint.svg.page.Paper paper()
+meth public dev.hingepoint.svg.print.Scale scale()
+meth public final boolean equals(java.lang.Object)
+meth public final int hashCode()
+meth public final java.lang.String toString()
+supr java.lang.Record
+hfds HEIGHT,WIDTH,paper,scale,unit
 
 CLSS public final dev.hingepoint.svg.lesson.Scene
 cons public init(dev.hingepoint.svg.lesson.Scene$Kind,java.lang.String,java.lang.String,double,dev.hingepoint.svg.page.Drawn,dev.hingepoint.curve.Box)
@@ -254,14 +327,58 @@ supr java.lang.Enum<dev.hingepoint.svg.lesson.Scene$Kind>
 hfds words
 
 CLSS public final dev.hingepoint.svg.lesson.Why
-cons public init(java.lang.String)
+cons public init(java.lang.String,java.lang.String,dev.hingepoint.svg.figure.FigurePicture,java.util.List<dev.hingepoint.svg.lesson.Why$Confusion>,dev.hingepoint.svg.lesson.Why$Cure,dev.hingepoint.svg.lesson.Why$Cure,java.util.List<dev.hingepoint.svg.lesson.Why$Source>)
+innr public final static Confusion
+innr public final static Cure
+innr public final static Source
+meth public dev.hingepoint.svg.figure.FigurePicture without()
+meth public dev.hingepoint.svg.lesson.Why$Cure right()
+meth public dev.hingepoint.svg.lesson.Why$Cure wrong()
 meth public final boolean equals(java.lang.Object)
 meth public final int hashCode()
 meth public final java.lang.String toString()
 meth public java.lang.String calledForBy()
+meth public java.lang.String withoutIt()
+meth public java.util.List<dev.hingepoint.svg.lesson.Why$Confusion> confusedWith()
+meth public java.util.List<dev.hingepoint.svg.lesson.Why$Source> sources()
 meth public static java.util.Optional<dev.hingepoint.svg.lesson.Why> of(java.lang.String)
 supr java.lang.Record
-hfds calledForBy
+hfds calledForBy,confusedWith,right,sources,without,withoutIt,wrong
+
+CLSS public final static dev.hingepoint.svg.lesson.Why$Confusion
+ outer dev.hingepoint.svg.lesson.Why
+cons public init(java.lang.String,java.lang.String)
+meth public final boolean equals(java.lang.Object)
+meth public final int hashCode()
+meth public final java.lang.String toString()
+meth public java.lang.String cause()
+meth public java.lang.String tell()
+supr java.lang.Record
+hfds cause,tell
+
+CLSS public final static dev.hingepoint.svg.lesson.Why$Cure
+ outer dev.hingepoint.svg.lesson.Why
+cons public init(java.lang.String,java.lang.String,dev.hingepoint.svg.figure.FigurePicture)
+meth public dev.hingepoint.svg.figure.FigurePicture picture()
+meth public final boolean equals(java.lang.Object)
+meth public final int hashCode()
+meth public final java.lang.String toString()
+meth public java.lang.String does()
+meth public java.lang.String name()
+supr java.lang.Record
+hfds does,name,picture
+
+CLSS public final static dev.hingepoint.svg.lesson.Why$Source
+ outer dev.hingepoint.svg.lesson.Why
+cons public init(java.lang.String,java.lang.String,java.lang.String)
+meth public final boolean equals(java.lang.Object)
+meth public final int hashCode()
+meth public final java.lang.String toString()
+meth public java.lang.String grade()
+meth public java.lang.String name()
+meth public java.lang.String says()
+supr java.lang.Record
+hfds grade,name,says
 
 CLSS abstract interface dev.hingepoint.svg.lesson.package-info
 
@@ -300,6 +417,7 @@ hfds areas,strokes,texts
 
 CLSS public final !enum dev.hingepoint.svg.page.Layer
 fld public final static dev.hingepoint.svg.page.Layer CUTTING
+fld public final static dev.hingepoint.svg.page.Layer FIGURE
 fld public final static dev.hingepoint.svg.page.Layer GRID
 fld public final static dev.hingepoint.svg.page.Layer LABELS
 fld public final static dev.hingepoint.svg.page.Layer MARKS
@@ -308,6 +426,7 @@ fld public final static dev.hingepoint.svg.page.Layer PAGE
 fld public final static dev.hingepoint.svg.page.Layer PARTS
 fld public final static dev.hingepoint.svg.page.Layer STEP
 fld public final static dev.hingepoint.svg.page.Layer STITCHING
+meth public java.lang.String id()
 meth public java.lang.String words()
 meth public static dev.hingepoint.svg.page.Layer valueOf(java.lang.String)
 meth public static dev.hingepoint.svg.page.Layer[] values()
@@ -386,6 +505,7 @@ fld public final static dev.hingepoint.svg.page.Style CENTRE
 fld public final static dev.hingepoint.svg.page.Style CUTTING
 fld public final static dev.hingepoint.svg.page.Style DART
 fld public final static dev.hingepoint.svg.page.Style DRAWN
+fld public final static dev.hingepoint.svg.page.Style FIGURE
 fld public final static dev.hingepoint.svg.page.Style FOLD
 fld public final static dev.hingepoint.svg.page.Style GLUE
 fld public final static dev.hingepoint.svg.page.Style GRID
@@ -409,11 +529,13 @@ fld public final static dev.hingepoint.svg.page.Style NEST_9
 fld public final static dev.hingepoint.svg.page.Style NOW
 fld public final static dev.hingepoint.svg.page.Style ON_FOLD
 fld public final static dev.hingepoint.svg.page.Style RULE
+fld public final static dev.hingepoint.svg.page.Style SEAM
 fld public final static dev.hingepoint.svg.page.Style SLASH
 fld public final static dev.hingepoint.svg.page.Style SQUARE
 fld public final static dev.hingepoint.svg.page.Style STITCHING
 fld public final static dev.hingepoint.svg.page.Style TRIM
 fld public final static dev.hingepoint.svg.page.Style WAY
+fld public final static dev.hingepoint.svg.page.Style WRINKLE
 meth public dev.hingepoint.svg.page.Layer layer()
 meth public double dashLength()
 meth public double width()
@@ -425,11 +547,13 @@ supr java.lang.Enum<dev.hingepoint.svg.page.Style>
 hfds NEST,dashes,layer,width
 
 CLSS public final dev.hingepoint.svg.page.SvgPage
-meth public static java.lang.String inline(dev.hingepoint.svg.page.Drawn,dev.hingepoint.curve.Box,java.lang.String,java.lang.String)
+meth public static java.lang.String inline(dev.hingepoint.svg.page.Drawn,dev.hingepoint.curve.Box,java.lang.String)
+meth public static java.lang.String opening(dev.hingepoint.curve.Box,java.lang.String)
 meth public static java.lang.String text(dev.hingepoint.svg.page.Text)
 meth public static java.lang.String write(dev.hingepoint.svg.page.Page)
 meth public static java.lang.String write(double,double,dev.hingepoint.svg.page.Drawn,java.lang.String)
 supr java.lang.Object
+hfds DECIMALS,INLINE_DECIMALS
 
 CLSS public final dev.hingepoint.svg.page.Text
 cons public init(java.lang.String,dev.hingepoint.curve.Point,double,double)
@@ -461,7 +585,7 @@ meth public static dev.hingepoint.svg.page.Tint ofPart(int)
 meth public static dev.hingepoint.svg.page.Tint valueOf(java.lang.String)
 meth public static dev.hingepoint.svg.page.Tint[] values()
 supr java.lang.Enum<dev.hingepoint.svg.page.Tint>
-hfds blue,green,red
+hfds PARTS,blue,green,red
 
 CLSS public final dev.hingepoint.svg.page.Type
 meth public static double width(java.lang.String,double)
@@ -631,6 +755,7 @@ CLSS public final dev.hingepoint.svg.print.Printing
 meth public static byte[] pdf(dev.hingepoint.svg.print.Printed)
 meth public static dev.hingepoint.svg.print.Printed print(dev.hingepoint.pattern.Draft,dev.hingepoint.svg.print.PrintOptions)
 meth public static dev.hingepoint.svg.print.Printed print(java.util.List<dev.hingepoint.pattern.Draft>,dev.hingepoint.svg.print.PrintOptions)
+meth public static java.util.List<dev.hingepoint.svg.page.Page> pages(dev.hingepoint.pattern.Draft,java.util.Collection<java.lang.String>,dev.hingepoint.svg.print.PrintOptions)
 meth public static java.util.Map<java.lang.String,java.lang.String> contents(dev.hingepoint.svg.print.Printed)
 meth public static void write(dev.hingepoint.svg.print.Printed,java.nio.file.Path)
 supr java.lang.Object
@@ -648,6 +773,11 @@ meth public static dev.hingepoint.svg.print.Scale valueOf(java.lang.String)
 meth public static dev.hingepoint.svg.print.Scale[] values()
 supr java.lang.Enum<dev.hingepoint.svg.print.Scale>
 hfds factor,words
+
+CLSS public final dev.hingepoint.svg.print.Upright
+meth public static dev.hingepoint.curve.Motion of(dev.hingepoint.pattern.Piece)
+supr java.lang.Object
+hfds DOWN
 
 CLSS abstract interface dev.hingepoint.svg.print.package-info
 
