@@ -49,7 +49,7 @@ final class ArmholeDepth implements Alteration {
 
     @Override
     public Map<String, Object> example() {
-        return Map.of("lower", "10 mm", "sleeve", "follows");
+        return Map.of("raise", "10 mm", "sleeve", "follows");
     }
 
     @Override
