@@ -5,7 +5,6 @@ import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
-import dev.hingepoint.svg.file.WholeFiles;
 import dev.hingepoint.svg.lesson.Lesson;
 import dev.hingepoint.svg.lesson.Lessons;
 import dev.hingepoint.svg.page.Paper;
@@ -13,7 +12,6 @@ import dev.hingepoint.svg.print.Scale;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -125,11 +123,7 @@ final class LessonCommand implements Callable<Integer> {
         PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(card);
         String chosen = size == null ? loaded.pattern().card().baseSize() : size;
         Draft draft = Pieces.of(loaded, card, chosen, Optional.empty());
-        Map<String, byte[]> files = Lessons.all(draft, unit, form);
-        WholeFiles.writeBytes(folder, files);
-        long lessons = files.keySet().stream()
-                .filter(name -> name.endsWith("/lesson.html"))
-                .count();
+        int lessons = Lessons.writeAll(draft, unit, form, folder);
         spec.commandLine()
                 .getOut()
                 .println(lessons + " lessons written to " + folder + "; open index.html in a browser");

@@ -126,9 +126,30 @@ public final class Lessons {
      * @throws dev.hingepoint.Refusal where the folder cannot be written to
      */
     public static void write(List<Lesson> lessons, Form form, Path folder) {
-        Map<String, byte[]> files = files(lessons, form);
+        write(files(lessons, form), folder);
+    }
+
+    /**
+     * Writes {@linkplain #all a lesson for each alteration}, or nothing.
+     *
+     * @param unit in which lengths are told: mm or inches
+     * @return how many there are
+     * @throws dev.hingepoint.Refusal where the folder cannot be written to
+     */
+    public static int writeAll(Draft draft, Unit unit, Form form, Path folder) {
+        Map<String, byte[]> files = all(draft, unit, form);
+        write(files, folder);
+        return (int) files.keySet().stream()
+                .filter(name -> name.endsWith("/lesson.html"))
+                .count();
+    }
+
+    private static void write(Map<String, byte[]> files, Path folder) {
         WholeFiles.writeBytes(folder, files);
         // a step of an earlier lesson would be handed out with these
-        WholeFiles.deleteOthers(folder, "steps", "[0-9]+\\.[0-9]+\\.svg", files.keySet());
+        files.keySet().stream()
+                .filter(name -> name.endsWith("steps/1.1.svg"))
+                .map(name -> name.substring(0, name.lastIndexOf('/')))
+                .forEach(steps -> WholeFiles.deleteOthers(folder, steps, "[0-9]+\\.[0-9]+\\.svg", files.keySet()));
     }
 }
