@@ -32,7 +32,7 @@ final class TextSheets {
 
     private final Paper paper;
     private final int number;
-    private final String foot;
+    private final List<String> foot;
     private final List<Drawn> sheets = new ArrayList<>();
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Drawn> pictures = new ArrayList<>();
@@ -46,7 +46,7 @@ final class TextSheets {
     TextSheets(Paper paper, int number, String foot) {
         this.paper = paper;
         this.number = number;
-        this.foot = foot;
+        this.foot = Type.wrapped(foot, width(), width(), SMALL);
     }
 
     private double width() {
@@ -111,7 +111,10 @@ final class TextSheets {
             String cell = cells.get(i);
             texts.add(new Text(cell, new Point(right - Type.width(cell, TYPE), y + TYPE), TYPE, 0));
         }
-        lines(String.join(" ", lead), TYPE, 0, 0);
+        for (String line : lead) {
+            texts.add(new Text(line, new Point(MARGIN, y + TYPE), TYPE, 0));
+            y += TYPE * LINE;
+        }
         y += 0.8;
         strokes.add(Stroke.of(Style.GRID, new Point(MARGIN, y), new Point(MARGIN + width(), y)));
         y += 1;
@@ -149,7 +152,10 @@ final class TextSheets {
     /** What follows stands on a new sheet. */
     TextSheets end() {
         if (!texts.isEmpty() || !pictures.isEmpty()) {
-            texts.add(new Text(foot, new Point(MARGIN, paper.height() - MARGIN), SMALL, 0));
+            for (int i = 0; i < foot.size(); i++) {
+                double above = (foot.size() - 1 - i) * SMALL * LINE;
+                texts.add(new Text(foot.get(i), new Point(MARGIN, paper.height() - MARGIN - above), SMALL, 0));
+            }
             pictures.add(new Drawn(strokes, texts));
             sheets.add(Drawn.of(pictures));
             strokes.clear();
@@ -161,7 +167,8 @@ final class TextSheets {
     }
 
     private void room(double needed) {
-        if (y > MARGIN && y + needed > paper.height() - MARGIN - 2 * SMALL) {
+        double footed = 2 * SMALL + (foot.size() - 1) * SMALL * LINE;
+        if (y > MARGIN && y + needed > paper.height() - MARGIN - footed) {
             end();
         }
     }
