@@ -9,6 +9,7 @@ import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Catalogue;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
