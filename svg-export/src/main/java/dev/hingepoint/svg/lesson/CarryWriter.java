@@ -72,12 +72,17 @@ final class CarryWriter {
         return new Carry(box, writer.moves(box), frames, writer.places);
     }
 
-    /** What works of it; a part may be refused where the whole is not: a hem that cuts off a level whole may not cut into it. */
+    /**
+     * What works of it; a part may be refused where the whole is not: a hem that cuts off a level whole may not cut into it; and what cannot be cut out with its seam allowance
+     * cannot be shown.
+     */
     private static SortedMap<Integer, Altered> parts(Draft before, Alteration alteration, Options options) {
         SortedMap<Integer, Altered> parts = new TreeMap<>();
         for (int step = 1; step < STEPS; step++) {
             try {
-                parts.put(step, Catalogue.checked(before, alteration, options.carriedTo(fraction(step))));
+                Altered part = Catalogue.checked(before, alteration, options.carriedTo(fraction(step)));
+                Together.changed(before, part.draft()).forEach(piece -> CuttingLine.of(part.draft(), piece));
+                parts.put(step, part);
             } catch (Refusal refused) {
                 continue;
             }

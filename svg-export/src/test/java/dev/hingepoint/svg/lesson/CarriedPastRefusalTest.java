@@ -9,6 +9,8 @@ import dev.hingepoint.alter.Catalogue;
 import dev.hingepoint.alter.Options;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.EdgeRef;
+import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.PatternFiles;
 import java.nio.file.Path;
@@ -60,6 +62,37 @@ class CarriedPastRefusalTest {
             assertEquals(all.get(3), frames.get(i));
         }
         assertEquals(all.subList(7, 13), frames.subList(7, 13));
+    }
+
+    /** A sway back whose parts come out with a seam allowance that no piece has room for. */
+    private record Crowded() implements Alteration {
+        @Override
+        public String name() {
+            return "sway back";
+        }
+
+        @Override
+        public Map<String, Object> example() {
+            return SWAY_BACK.example();
+        }
+
+        @Override
+        public Altered alter(Draft draft, Options options) {
+            Altered altered = SWAY_BACK.alter(draft, options);
+            Draft done = altered.draft();
+            return options.carried(12) == 12
+                    ? altered
+                    : altered.withDraft(done.with(done.construction()
+                            .withAllowance(new EdgeRef("back", "armhole"), Length.ofMillimetres(5000))));
+        }
+    }
+
+    @Test
+    void aPartThatCannotBeCutOutIsPassedOverAsWell() {
+        List<Carry.Frame> frames = frames(new Crowded());
+        assertEquals(13, frames.size());
+        assertEquals(frames.get(0), frames.get(11));
+        assertEquals(1, frames.get(12).fraction());
     }
 
     @Test
