@@ -21,8 +21,16 @@ import java.util.stream.Stream;
 
 /** The amount that a slider carries from nothing to full, frame by frame, over the lines as they were. In the page itself stands the full amount: what is printed, and seen without script. */
 record CarryPart(Lesson lesson, String id, Lengths lengths) {
-    /** The cutting line, and what is drawn on the paper but its darts, would only crowd a small picture. */
-    private static final Set<Style> SHOWN_SMALL = EnumSet.of(Style.STITCHING, Style.ON_FOLD, Style.DART);
+    /** The cutting line, and what is drawn on the paper but its darts and levels, would only crowd a small picture. */
+    private static final Set<Style> SHOWN_SMALL = EnumSet.of(Style.STITCHING, Style.ON_FOLD, Style.DART, Style.LEVEL);
+
+    /** So much of the width of all pieces a small picture shows at least, and of their height. */
+    private static final double WIDE = 0.6;
+
+    private static final double HIGH = 0.5;
+
+    /** And all of it where more than so much moves: nothing is cut off for little. */
+    private static final double MOST = 2.0 / 3;
 
     /** Dots of the screen (CSS px, 96 an inch) that a mm of a line's width takes, as on paper. */
     private static final double DOTS = 96 / 25.4;
@@ -52,13 +60,32 @@ record CarryPart(Lesson lesson, String id, Lengths lengths) {
     /** What moves, from nothing to the full amount in one small picture: the lines as they were, and as they are. */
     String small() {
         List<Carry.Frame> frames = lesson.carry().frames();
-        StringBuilder svg = new StringBuilder(SvgPage.opening(
-                lesson.carry().moves(), lesson.title() + ": the lines as they were, dotted, and as they are"));
+        StringBuilder svg = new StringBuilder(
+                SvgPage.opening(widened(), lesson.title() + ": the lines as they were, dotted, and as they are"));
         svg.append("<g class=\"layer-" + Layer.ORIGINAL.id() + "\">\n");
         drawn(frames.get(0)).forEach(line -> svg.append(path("", Style.BEFORE, line.data())));
         svg.append("</g>\n<g class=\"layer-" + Layer.STITCHING.id() + "\">\n");
         drawn(frames.get(frames.size() - 1)).forEach(line -> svg.append(path("", Style.NOW, line.data())));
         return svg.append("</g>\n</svg>\n").toString();
+    }
+
+    /** What moves, with so much of the pieces round it that one sees which they are. */
+    private Box widened() {
+        Box all = lesson.carry().box();
+        Box moves = lesson.carry().moves();
+        double width = grown(moves.width(), all.width(), WIDE);
+        double height = grown(moves.height(), all.height(), HIGH);
+        double left = within(moves.centre().x() - width / 2, all.left(), all.right() - width);
+        double top = within(moves.centre().y() - height / 2, all.top(), all.bottom() - height);
+        return new Box(left, top, left + width, top + height);
+    }
+
+    private static double grown(double moves, double all, double least) {
+        return moves > MOST * all ? all : Math.max(moves, least * all);
+    }
+
+    private static double within(double place, double least, double most) {
+        return Math.max(least, Math.min(most, place));
     }
 
     private static Stream<Carry.Line> drawn(Carry.Frame frame) {
