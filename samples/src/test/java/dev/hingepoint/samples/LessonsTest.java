@@ -8,6 +8,7 @@ import dev.hingepoint.alter.Alteration;
 import dev.hingepoint.alter.Altered;
 import dev.hingepoint.alter.Catalogue;
 import dev.hingepoint.alter.Options;
+import dev.hingepoint.curve.Box;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.AlterationRequest;
 import dev.hingepoint.pattern.Draft;
@@ -120,7 +121,55 @@ class LessonsTest {
         assertTrue(
                 scenes.get(2).caption().contains("not through the side seam"),
                 scenes.get(2).caption());
-        assertTrue(scenes.get(scenes.size() - 1).caption().contains("centre back 12 mm shorter"));
+        assertTrue(scenes.get(scenes.size() - 1).caption().contains("the centre back is 12 mm shorter"));
+    }
+
+    /** Derived: a pencil line of 0.3 mm, and a ruler of sixteenths, show no less than themselves. */
+    @ParameterizedTest
+    @MethodSource("alterations")
+    void nobodyIsToldToMoveALineByLessThanAPencilDraws(Alteration alteration) {
+        for (Scene scene : lesson(alteration, Unit.MILLIMETRE).scenes()) {
+            assertFalse(scene.caption().matches(".* 0\\.[0-2][0-9]? mm at most.*"), scene.caption());
+        }
+        for (Scene scene : lesson(alteration, Unit.INCH).scenes()) {
+            assertFalse(scene.caption().contains("under 1/16 in at most"), scene.caption());
+        }
+    }
+
+    /** The cut from the bust down to the hem is ruled in one line; the one that begins on it says so, and how far down. The caption measures from the neckline, so it is seen. */
+    @Test
+    void whatBeginsOnAnotherLineSaysOnWhich() {
+        Scene lines =
+                lesson(Catalogue.named("full bust"), Unit.MILLIMETRE).scenes().get(1);
+        String caption = lines.caption();
+        assertTrue(caption.contains("draw 4 lines: 1) from the bust apex to the hem,"), caption);
+        assertTrue(caption.matches(".*from line 1, [0-9.]+ mm from its beginning, to the centre front.*"), caption);
+        assertFalse(caption.contains("where the lines meet"), caption);
+        Box front = DRESS.piece("front").outline().bounds();
+        assertTrue(lines.box().height() / lines.scale() > front.height(), "the whole front is shown");
+    }
+
+    /** Derived: half of the dress's girth is drawn, so a level of the picture is told twice where the caption tells the whole body. */
+    @Test
+    void whatIsDrawnForHalfOfTheBodyIsToldTwice() {
+        List<Scene> scenes =
+                lesson(Catalogue.named("full bust"), Unit.MILLIMETRE).scenes();
+        Scene compared = scenes.get(scenes.size() - 1);
+        assertTrue(compared.caption().contains("the bust is 40 mm wider round the body"), compared.caption());
+        assertTrue(
+                words(compared).contains("bust 2 \u00d7 +20 mm"),
+                words(compared).toString());
+    }
+
+    /** What is told of a line that is drawn anew names the line. */
+    @Test
+    void aCloseViewNamesItsEdges() {
+        List<Scene> scenes = lesson(Catalogue.named("armhole"), Unit.MILLIMETRE).scenes();
+        assertTrue(words(scenes.get(1)).containsAll(List.of("armhole", "side seam", "shoulder", "bust")));
+    }
+
+    private static List<String> words(Scene scene) {
+        return scene.drawn().texts().stream().map(Text::words).toList();
     }
 
     /** The width at the cuff is come to from the width that there was, so it is none of what grows from nothing; nor is how far above the waist a wedge lies. */

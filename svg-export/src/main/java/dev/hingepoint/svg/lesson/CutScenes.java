@@ -80,11 +80,12 @@ final class CutScenes {
         List<Stroke> strokes = new ArrayList<>(PaperLines.of(step.before(), place));
         step.lines().forEach(line -> strokes.add(PaperLines.stroke(Style.SLASH, line, place)));
         return stage.scene(Scene.Kind.LINES, words.lines(), stage.paper(step.before()), strokes, labels -> {
-            if (step.lines().size() > 1) {
-                IntStream.range(0, step.lines().size())
-                        .forEach(i -> labels.name(
-                                String.valueOf(i + 1), stage.middle(step.lines().get(i))));
+            List<Path> lines = words.numbered();
+            if (lines.size() > 1) {
+                IntStream.range(0, lines.size())
+                        .forEach(i -> labels.name(String.valueOf(i + 1), stage.middle(lines.get(i))));
             }
+            stage.names(step.before(), labels);
         });
     }
 
@@ -196,6 +197,7 @@ final class CutScenes {
             for (Path fill : step.fills()) {
                 labels.name(StepWords.length(fill.length()), stage.middle(fill));
             }
+            stage.names(step.after(), labels);
         });
     }
 }

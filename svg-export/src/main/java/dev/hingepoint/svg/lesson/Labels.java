@@ -12,8 +12,8 @@ import dev.hingepoint.svg.page.Text;
 import dev.hingepoint.svg.page.Type;
 import dev.hingepoint.svg.print.FreeSpace;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -30,6 +30,12 @@ final class Labels {
     /** Words that stand no farther than this, in mm, from what they name need no leader. */
     private static final double NEAR = 4;
 
+    /** A leader no longer than this in mm may rather cross a line than be longer. */
+    private static final double SHORT = 20;
+
+    /** Lines so near in mm to what is named, as a line lies to its old course, do not come between. */
+    private static final double OWN = 2;
+
     private final Box box;
     private final FreeSpace free;
 
@@ -39,6 +45,9 @@ final class Labels {
     private final List<Text> texts = new ArrayList<>();
     private final List<Stroke> leaders = new ArrayList<>();
 
+    /** What a leader should not cross: lines, and words with their leaders. */
+    private final List<Stroke> crossed;
+
     private final Unit unit;
 
     /** @param lines that words keep clear of */
@@ -47,42 +56,110 @@ final class Labels {
         this.box = box;
         this.free = FreeSpace.within(box, CLEAR);
         this.overLines = FreeSpace.within(box, CLEAR);
+        this.crossed = new ArrayList<>(lines);
         lines.forEach(free::take);
     }
 
-    /**
-     * Words at the nearest free place to what they name, or to where the picture ends towards it; over lines, where there is no such place, and over other words only where the
-     * picture is full of them.
-     */
+    /** Words for a place. */
     void name(String words, Point named) {
+        name(words, List.of(named));
+    }
+
+    /**
+     * Words at the nearest free place to what they name, or to where the picture ends towards it, from which no line lies between, or else as few as may be; over lines, where
+     * there is no such place, and over other words only where the picture is full of them.
+     *
+     * @param along places on what is named, the best first
+     */
+    void name(String words, List<Point> along) {
         String told = fitting(Length.retold(words, unit));
-        Point at = within(named);
-        Text text = free.place(candidates(told, at))
-                .or(() -> overLines.place(Stream.concat(Stream.of(centred(told, at)), candidates(told, at))))
-                .orElseGet(() -> shifted(centred(told, at)));
+        List<Point> at = along.stream().map(this::within).toList();
+        Point best = at.get(0);
+        Text text = free.place(candidates(told, at).filter(found -> isShort(found, at) && crossings(found, at) == 0))
+                .or(() -> free.place(
+                        candidates(told, at).filter(found -> isShort(found, at) && crossings(found, at) == 1)))
+                .or(() -> free.place(candidates(told, at).filter(found -> crossings(found, at) == 0)))
+                .or(() -> free.place(candidates(told, at).filter(found -> crossings(found, at) == 1)))
+                .or(() -> free.place(candidates(told, at)))
+                .or(() -> overLines.place(Stream.concat(Stream.of(centred(told, best)), candidates(told, at))))
+                .orElseGet(() -> shifted(centred(told, best)));
+        Stroke leader = leader(text, at);
         set(text);
-        Box room = text.bounds();
-        if (room.distanceTo(at) > NEAR) {
-            Point edge = new Point(
-                    Math.max(room.left() - 1, Math.min(room.right() + 1, at.x())),
-                    Math.max(room.top() - 1, Math.min(room.bottom() + 1, at.y())));
-            Stroke leader = Stroke.of(Style.LEADER, edge, at);
+        if (text.bounds().distanceTo(nearest(text, at)) > NEAR) {
             leaders.add(leader);
+            crossed.add(leader);
             free.take(leader);
         }
     }
 
     /** The same where there is a place near; what is drawn says enough without it. */
     void nameNear(String words, Point at, double within) {
-        Optional<Text> found = free.place(candidates(Length.retold(words, unit), at)
-                .filter(text -> text.bounds().distanceTo(at) <= within));
-        found.ifPresent(this::set);
+        nameNear(words, List.of(at), within);
+    }
+
+    /** The same, beside a line. */
+    void nameNear(String words, List<Point> along, double within) {
+        free.place(candidates(Length.retold(words, unit), along)
+                        .filter(text -> text.bounds().distanceTo(nearest(text, along)) <= within
+                                && crossings(text, along) == 0))
+                .ifPresent(this::set);
     }
 
     private void set(Text text) {
         texts.add(text);
         free.take(text);
         overLines.take(text);
+        List<Point> ring = new ArrayList<>(text.corners());
+        ring.add(ring.get(0));
+        crossed.add(new Stroke(Style.LEADER, ring));
+    }
+
+    private static Point nearest(Text text, List<Point> along) {
+        return along.stream()
+                .min(Comparator.comparingDouble(at -> text.bounds().distanceTo(at)))
+                .orElseThrow();
+    }
+
+    /** From the words to what they name. */
+    private static Stroke leader(Text text, List<Point> along) {
+        Point at = nearest(text, along);
+        Box room = text.bounds();
+        Point edge = new Point(
+                Math.max(room.left() - 1, Math.min(room.right() + 1, at.x())),
+                Math.max(room.top() - 1, Math.min(room.bottom() + 1, at.y())));
+        return Stroke.of(Style.LEADER, edge, at);
+    }
+
+    private static boolean isShort(Text text, List<Point> along) {
+        return text.bounds().distanceTo(nearest(text, along)) <= SHORT;
+    }
+
+    /** How often a leader from there would cross what is drawn, but for what lies close to what is named. */
+    private long crossings(Text text, List<Point> along) {
+        Point from = leader(text, along).points().get(0);
+        Point at = nearest(text, along);
+        double length = from.distanceTo(at);
+        if (length <= OWN) {
+            return 0;
+        }
+        Point until = at.plus(from.minus(at).times(OWN / length));
+        return crossed.stream()
+                .mapToLong(stroke -> IntStream.range(1, stroke.points().size())
+                        .filter(i -> cross(
+                                from,
+                                until,
+                                stroke.points().get(i - 1),
+                                stroke.points().get(i)))
+                        .count())
+                .sum();
+    }
+
+    private static boolean cross(Point a, Point b, Point c, Point d) {
+        return side(a, b, c) != side(a, b, d) && side(c, d, a) != side(c, d, b);
+    }
+
+    private static boolean side(Point from, Point to, Point point) {
+        return (to.x() - from.x()) * (point.y() - from.y()) > (to.y() - from.y()) * (point.x() - from.x());
     }
 
     /** The nearest point of the picture. */
@@ -120,15 +197,18 @@ final class Labels {
         return leaders;
     }
 
-    private static Stream<Text> candidates(String words, Point at) {
-        double half = Type.width(words, SIZE) / 2;
+    private static Stream<Text> candidates(String words, List<Point> along) {
         return IntStream.iterate(1, i -> i * STEP <= FARTHEST, i -> i + 1)
                 .boxed()
-                .flatMap(i -> IntStream.range(0, DIRECTIONS).mapToObj(j -> {
-                    Vector out = Vector.ofAngle(2 * StrictMath.PI * j / DIRECTIONS);
-                    return centred(
-                            words, at.plus(out.times(i * STEP)).plus(new Vector(out.x() * half, out.y() * SIZE / 2)));
-                }));
+                .flatMap(i -> along.stream().flatMap(at -> round(words, at, i * STEP)));
+    }
+
+    private static Stream<Text> round(String words, Point at, double far) {
+        double half = Type.width(words, SIZE) / 2;
+        return IntStream.range(0, DIRECTIONS).mapToObj(j -> {
+            Vector out = Vector.ofAngle(2 * StrictMath.PI * j / DIRECTIONS);
+            return centred(words, at.plus(out.times(far)).plus(new Vector(out.x() * half, out.y() * SIZE / 2)));
+        });
     }
 
     private static Text centred(String words, Point middle) {

@@ -9,6 +9,7 @@ import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Spot;
+import dev.hingepoint.pattern.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,20 +23,29 @@ final class StepWords {
     /** Nearer to a corner or a point in mm than this, that is meant. */
     private static final double AT = 0.5;
 
+    /** How wide in mm a pencil draws, about. */
+    static final double PENCIL = 0.3;
+
+    private static final double SIXTEENTH = Unit.INCH.inMillimetres() / 16;
+
     private final Step step;
     private final Piece piece;
+    private final SlashLines ruled;
 
     StepWords(Step step) {
         this.step = step;
         this.piece = step.before();
+        this.ruled = SlashLines.of(step.lines(), this::place);
     }
 
-    /** "Draw a line from centre back, 398 mm from the neckline, to the side seam, 190 mm from the armhole: 236 mm long". */
+    /** As they are numbered in {@link #lines()}. */
+    List<Path> numbered() {
+        return ruled.lines();
+    }
+
+    /** "Draw a line from the centre back, 398 mm from the neckline, to the side seam, 190 mm from the armhole: 236 mm long". */
     String lines() {
-        List<String> told = step.lines().stream()
-                .map(line -> "from " + place(line.start()) + " to " + place(line.end()) + ", " + length(line.length())
-                        + " long")
-                .toList();
+        List<String> told = ruled.told();
         return told.size() == 1
                 ? "On the " + piece.name() + " draw a line " + told.get(0)
                 : "On the " + piece.name() + " draw " + told.size() + " lines: "
@@ -49,7 +59,8 @@ final class StepWords {
         String along = (isFolded ? "Cut, or fold," : "Cut") + " along "
                 + (step.lines().size() == 1 ? "the line" : "the lines");
         if (step.hinges().isEmpty()) {
-            return along + ": " + step.parts().size() + " parts";
+            return along + (isFolded ? "; there are " : ", into ")
+                    + step.parts().size() + " parts";
         }
         List<String> hinges =
                 step.hinges().stream().map(this::shortPlace).distinct().toList();
@@ -57,12 +68,12 @@ final class StepWords {
                 + ": there the paper hangs together, by a hinge";
     }
 
-    /** "B goes 12 mm at most". */
+    /** "B moves by 12 mm at most". */
     static String goes(Step.Part part, String name, double far) {
         if (part.isFolded()) {
             return name + " is folded away";
         }
-        return far > 0 ? name + " goes " + length(far) + " at most" : name + " stays";
+        return far > 0 ? name + " moves by " + length(far) + " at most" : name + " stays";
     }
 
     /** The step's own words, and where each part goes. */
@@ -98,26 +109,36 @@ final class StepWords {
         return told.isEmpty() ? "Tape the parts together" : String.join(". ", told);
     }
 
-    /** The step's own words, and how far the line moves. */
-    String trued(double farthest) {
-        return farthest < Tolerance.LAST_DECIMAL
-                ? step.caption()
-                : step.caption() + "; the line moves by " + length(farthest) + " at most";
+    /**
+     * The step's own words, and how far the line moves.
+     *
+     * @param unit it is told in: less than a ruler of that unit shows nobody can draw
+     */
+    String trued(double farthest, Unit unit) {
+        if (farthest < Tolerance.LAST_DECIMAL) {
+            return step.caption();
+        }
+        String moves = step.caption() + "; the line moves by ";
+        if (farthest < PENCIL) {
+            return moves + "less than the width of a pencil line";
+        }
+        return moves
+                + (unit == Unit.INCH && farthest < SIXTEENTH ? "less than 1/16 in" : length(farthest) + " at most");
     }
 
-    /** The edge, and how far along it from the nearer end; a marked point by its name. */
-    private String place(Point point) {
-        return marked(point).or(() -> corner(point)).orElseGet(() -> {
+    /** The edge, and how far along it from the nearer end; a marked point by its name; empty where there is neither. */
+    private Optional<String> place(Point point) {
+        return marked(point).or(() -> corner(point)).or(() -> {
             Spot spot = piece.nearest(point);
             if (!spot.point().isCloseTo(point, AT)) {
-                return "where the lines meet";
+                return Optional.empty();
             }
             Path path = piece.edge(spot.edge()).path();
             double along = path.distanceAlong(spot.position());
             boolean isNearStart = along <= path.length() / 2;
             Edge neighbour = isNearStart ? piece.before(spot.edge()) : piece.after(spot.edge());
-            return "the " + spot.edge() + ", " + length(isNearStart ? along : path.length() - along) + " from the "
-                    + neighbour.name();
+            return Optional.of("the " + spot.edge() + ", " + length(isNearStart ? along : path.length() - along)
+                    + " from the " + neighbour.name());
         });
     }
 

@@ -39,6 +39,12 @@ final class Together {
     /** The name of a level is left out where it would stand farther from it in mm. */
     private static final double LEVEL_NAME = 8;
 
+    /** Where along an edge what became of it may be told, the best first. */
+    private static final List<Double> ALONG = List.of(0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9);
+
+    /** The same of a level, which grows or shrinks at an end. */
+    private static final List<Double> ENDS = List.of(1.0, 0.0, 0.85, 0.15, 0.7, 0.3, 0.5);
+
     private final Draft before;
     private final Draft after;
     private final Map<String, Motion> places = new LinkedHashMap<>();
@@ -152,7 +158,7 @@ final class Together {
             double by = line.after() - line.before();
             if (Math.abs(by) >= TOLD && places.containsKey(line.piece())) {
                 Path edge = after.piece(line.piece()).edge(line.edge()).path();
-                labels.name(line.edge() + " " + signed(by), place(line.piece()).of(edge.at(edge.length() / 2)));
+                labels.name(line.edge() + " " + signed(by), along(line.piece(), edge, ALONG));
             }
         }
         for (String name : places.keySet()) {
@@ -162,24 +168,33 @@ final class Together {
                     .forEach(level -> {
                         double by = now.width(level.name()) - before.piece(name).width(level.name());
                         if (Math.abs(by) >= TOLD) {
-                            Point end = now.levelFrame(level.name()).outerEnd();
-                            labels.name(
-                                    level.name() + " " + signed(by), place(name).of(end));
+                            labels.name(level.name() + " " + times(now) + signed(by), along(name, level.path(), ENDS));
                         }
                     });
         }
+    }
+
+    private List<Point> along(String piece, Path line, List<Double> fractions) {
+        return fractions.stream()
+                .map(fraction -> place(piece).of(line.at(fraction * line.length())))
+                .toList();
+    }
+
+    /** "2 \u00d7 ": what is told of the whole body, the piece is drawn for half of. */
+    private static String times(Piece piece) {
+        return piece.centre().isPresent() && piece.widths() > 1 ? piece.widths() + " \u00d7 " : "";
     }
 
     private static String told(Ledger.Entry changed) {
         List<String> told = Stream.concat(
                         changed.edges().stream()
                                 .filter(line -> Math.abs(line.after() - line.before()) >= TOLD)
-                                .map(line -> line.edge()
-                                        + (isAlone(line, changed) ? " " : " of the " + line.piece() + " ")
+                                .map(line -> "the " + line.edge()
+                                        + (isAlone(line, changed) ? "" : " of the " + line.piece()) + " is "
                                         + words(line.after() - line.before(), "longer", "shorter")),
                         changed.girths().stream()
                                 .filter(girth -> Math.abs(girth.after() - girth.before()) >= TOLD)
-                                .map(girth -> girth.level() + " "
+                                .map(girth -> "the " + girth.level() + " is "
                                         + words(girth.after() - girth.before(), "wider", "narrower")
                                         + " round the body"))
                 .toList();

@@ -3,7 +3,6 @@ package dev.hingepoint.svg.lesson;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
-import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.svg.page.Stroke;
 import dev.hingepoint.svg.page.Style;
@@ -41,10 +40,15 @@ final class TruedScene {
         Point where = at;
         double most = farthest;
         return stage.scene(
-                Scene.Kind.TRUED, new StepWords(step).trued(farthest), stage.paper(step.after()), strokes, labels -> {
-                    if (where != null && most > Tolerance.LAST_DECIMAL) {
+                Scene.Kind.TRUED,
+                new StepWords(step).trued(farthest, stage.unit()),
+                stage.paper(step.after()),
+                strokes,
+                labels -> {
+                    if (where != null && most > StepWords.PENCIL) {
                         labels.name(StepWords.length(most), place.of(where));
                     }
+                    stage.names(step.after(), labels);
                 });
     }
 }

@@ -24,8 +24,13 @@ record View(double scale, Motion place, Box box) {
      * @param beside room for words on either side of it, in mm of the picture
      */
     static View of(Box region, double beside) {
+        return of(region, beside, WIDTH, HEIGHT);
+    }
+
+    /** The same, no wider and no higher than that in mm. */
+    static View of(Box region, double beside, double width, double height) {
         double times =
-                Math.max(1, Math.ceil(Math.max(region.width() / (WIDTH - 2 * beside), region.height() / HEIGHT)));
+                Math.max(1, Math.ceil(Math.max(region.width() / (width - 2 * beside), region.height() / height)));
         double scale = 1 / times;
         Motion place = Motion.shift(new Vector(beside * times - region.left(), -region.top()))
                 .then(Motion.enlargement(scale));

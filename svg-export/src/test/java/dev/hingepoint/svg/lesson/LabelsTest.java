@@ -73,6 +73,17 @@ class LabelsTest {
         assertTrue(text.words().codePoints().noneMatch(c -> c >= 0xD800 && c < 0xE000), text.words());
     }
 
+    /** The middle of the line is hemmed in by another on its right; there is room without a line between farther along. */
+    @Test
+    void wordsStandOnTheSideOfTheirLine() {
+        Stroke own = Stroke.of(Style.STITCHING, new Point(4, 0), new Point(4, 60));
+        Stroke other = Stroke.of(Style.STITCHING, new Point(10, 0), new Point(10, 45));
+        Labels labels = new Labels(BOX, List.of(own, other), Unit.MILLIMETRE);
+        labels.name("centre front +19 mm", List.of(new Point(4, 30), new Point(4, 55)));
+        assertTrue(labels.texts().get(0).bounds().top() > 45, labels.texts().toString());
+        assertEquals(List.of(), labels.leaders());
+    }
+
     @Test
     void inAPictureThatIsFullWordsStillStandInIt() {
         Box small = new Box(0, 0, 30, 6);
