@@ -1,10 +1,8 @@
 package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.Reason;
-import dev.hingepoint.check.Ledger;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
-import dev.hingepoint.pattern.DrawnLine;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
 import dev.hingepoint.pattern.Unit;
@@ -15,6 +13,7 @@ import dev.hingepoint.svg.print.Printing;
 import dev.hingepoint.svg.print.Scale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A lesson to do oneself, at a half or a quarter: the pieces with the lines to cut, and for who has done it, the answer. */
 final class Exercise {
@@ -45,15 +44,15 @@ final class Exercise {
     List<Page> student() {
         List<String> tasks = new ArrayList<>();
         tasks.add("Cut out " + pieces() + ", along the cutting line.");
-        lesson.steps().forEach(step -> tasks.add(task(step)));
-        tasks.add("Measure again, and fill in the table. What is worse than it was before?");
+        lesson.steps().forEach(step -> tasks.add(Length.retold(task(step).words(), unit)));
+        tasks.add("Measure again, and fill in the table" + girthsTold() + ". What is worse than it was before?");
         TextSheets sheets = sheets().title("Exercise: " + lesson.title())
                 .words(lesson.order())
                 .words("Everything is " + scale.words() + ": " + told(SHOWN) + " on this paper are "
                         + told(SHOWN / scale.factor()) + " of the pattern. The lengths below are the pattern's.")
                 .numbered(tasks)
                 .row(List.of("", "before", "after"));
-        asked().forEach(edge -> sheets.row(List.of(edge.piece() + ", " + edge.edge(), told(edge.before()), "")));
+        asked().forEach(asked -> sheets.row(List.of(asked.told(), told(asked.before()), "")));
         return with(sheets, withLines(), false);
     }
 
@@ -62,8 +61,7 @@ final class Exercise {
         TextSheets sheets = sheets().title("Answer: " + lesson.title())
                 .words(lesson.order())
                 .row(List.of("", "before", "after"));
-        asked().forEach(edge ->
-                sheets.row(List.of(edge.piece() + ", " + edge.edge(), told(edge.before()), told(edge.after()))));
+        asked().forEach(asked -> sheets.row(List.of(asked.told(), told(asked.before()), told(asked.after()))));
         Handout.worse(lesson, sheets);
         sheets.words("On the next pages the pieces are as they are now, the lines as they were under them, dotted.");
         Draft after = lesson.after();
@@ -91,22 +89,26 @@ final class Exercise {
                 .toList();
     }
 
-    private static String task(Step step) {
-        return (step.isCut()
-                        ? "On the " + step.before().name() + ", cut along the lines. "
-                        : "On the " + step.before().name() + ": ")
-                + step.caption() + ".";
+    private ExerciseTask task(Step step) {
+        return new ExerciseTask(step, lesson.before().find(step.before().name()).orElse(step.before()));
     }
 
-    private List<Ledger.EdgeLine> asked() {
-        return lesson.changed().edges().stream()
-                .filter(edge -> Math.abs(edge.after() - edge.before()) >= ASKED || isLong(edge))
+    private List<Measurement> asked() {
+        return Stream.concat(
+                        Measurement.ofEdges(lesson.changed()).stream(), Measurement.ofGirths(lesson.changed()).stream())
+                .filter(asked -> Math.abs(asked.difference()) >= ASKED || isLong(asked))
                 .toList();
     }
 
     /** A table that asked only for what changes would be an answer. */
-    private static boolean isLong(Ledger.EdgeLine edge) {
-        return edge.before() > LONG;
+    private static boolean isLong(Measurement asked) {
+        return asked.before() > LONG;
+    }
+
+    private String girthsTold() {
+        return lesson.changed().girths().isEmpty()
+                ? ""
+                : "; a girth gains what each piece gains there, and as much again for the piece's other half";
     }
 
     private String told(double mm) {
@@ -119,21 +121,13 @@ final class Exercise {
         for (Piece piece : draft.pieces()) {
             Piece drawn = piece;
             for (Step step : lesson.steps()) {
-                if (step.isCut() && step.before().name().equals(piece.name()) && lies(step, piece)) {
-                    for (int i = 0; i < step.lines().size(); i++) {
-                        drawn = drawn.withMark(
-                                new DrawnLine("cut " + (i + 1), step.lines().get(i)));
-                    }
+                if (step.before().name().equals(piece.name())) {
+                    drawn = task(step).on(drawn);
                 }
             }
             draft = draft.with(drawn);
         }
         return draft;
-    }
-
-    /** Whether the lines of a step are drawn on the piece as it was, and not on what earlier steps made of it. */
-    private static boolean lies(Step step, Piece piece) {
-        return step.before().edges().equals(piece.edges());
     }
 
     private List<Page> with(TextSheets sheets, Draft draft, boolean isOver) {
