@@ -147,6 +147,20 @@ class LessonCommandTest extends CalledProgram {
     }
 
     @Test
+    void aHandoutTellsPromisesApartFromWhatDidNotChange() throws IOException {
+        exercise("sway back: {wedge: 12 mm}");
+        String handout = words("lesson.pdf");
+        int unchanged = handout.indexOf("What did not change");
+        int held = handout.indexOf("What it was held to");
+        assertTrue(unchanged > 0 && unchanged < held, handout);
+        assertTrue(handout.substring(unchanged, held).contains("back: neckline, shoulder"), handout);
+        assertFalse(handout.substring(unchanged, held).contains("keeps"), handout);
+        assertTrue(handout.substring(held).contains("It keeps"), handout);
+        exercise("hip blend: {hip: \"44\"}");
+        assertTrue(words("lesson.pdf").contains("Nothing that was checked is worse than before."));
+    }
+
+    @Test
     void tellsInchesOnLetterPaperAtAHalf() throws IOException {
         assertEquals(0, lesson(ORDER, "--unit", "in", "--paper", "letter", "--scale", "1:2"), err.toString());
         String handout = words("lesson.pdf");

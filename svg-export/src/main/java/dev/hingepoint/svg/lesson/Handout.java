@@ -6,12 +6,18 @@ import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.figure.FigurePicture;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A lesson on paper: why, each step on a sheet of its own, and what changed. */
 final class Handout {
     static final String TOILE = "Sew a toile before you cut good cloth.";
+
+    private static final String NOTHING = "No edge and no girth that was measured.";
 
     private final Lesson lesson;
     private final Unit unit;
@@ -81,35 +87,52 @@ final class Handout {
                         Measurement.ofEdges(lesson.changed()).stream(), Measurement.ofGirths(lesson.changed()).stream())
                 .toList();
         all.stream().filter(Measurement::isChanged).forEach(changed -> sheets.row(row(changed)));
-        sheets.heading("What did not change");
-        List<String> same = all.stream()
-                .filter(measured -> !measured.isChanged())
-                .map(Measurement::told)
-                .toList();
-        if (!same.isEmpty()) {
-            sheets.words(String.join(", ", same));
+        if (all.stream().noneMatch(Measurement::isChanged)) {
+            sheets.words(NOTHING);
         }
-        sheets.items(lesson.kept());
+        sheets.items(lesson.changed().notes().stream()
+                .map(note -> Length.retold(note, unit))
+                .toList());
+        sheets.heading("What did not change").words(unchanged(all));
+        if (!lesson.kept().isEmpty()) {
+            sheets.heading("What it was held to")
+                    .items(lesson.kept().stream().map(law -> "It " + law + ".").toList());
+        }
         worse(lesson, sheets);
         sheets.words(TOILE);
+    }
+
+    /** "front: neckline, shoulder; back: hem; round the body: bust, hip". */
+    private static String unchanged(List<Measurement> all) {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        all.stream().filter(measured -> !measured.isChanged()).forEach(measured -> {
+            boolean isEdge = measured.names().size() > 1;
+            names.computeIfAbsent(isEdge ? measured.names().get(0) : "round the body", of -> new ArrayList<>())
+                    .add(measured.names().get(isEdge ? 1 : 0));
+        });
+        return names.isEmpty()
+                ? NOTHING
+                : names.entrySet().stream()
+                        .map(of -> of.getKey() + ": " + String.join(", ", of.getValue()))
+                        .collect(Collectors.joining("; "));
     }
 
     static void worse(Lesson lesson, TextSheets sheets) {
         sheets.heading("What is worse now");
         if (lesson.worse().isEmpty()) {
-            sheets.words("Nothing that is seen.");
+            sheets.words("Nothing that was checked is worse than before.");
         } else {
             sheets.items(lesson.worse());
         }
     }
 
     private List<String> row(Measurement changed) {
-        String by = length(changed.difference());
+        String by = length(Math.abs(changed.difference()));
         return List.of(
                 changed.told(),
                 length(changed.before()),
                 length(changed.after()),
-                changed.difference() > 0 ? "+" + by : by);
+                (changed.difference() > 0 ? "+" : "\u2212") + by);
     }
 
     private String length(double mm) {
