@@ -118,6 +118,14 @@ class LessonCommandTest extends CalledProgram {
         assertTrue(inches.contains("at the hip " + new Length(quarter).inInches() + " outwards"), inches);
     }
 
+    /** An apex and its dart are marks: no line of a step tells where they go. */
+    @Test
+    void anExerciseTellsWhereMarksGo() throws IOException {
+        String student = exercise("move apex: {lower: 15 mm}");
+        assertTrue(student.contains("Mark on the front anew: the bust apex 15 mm down"), student);
+        assertTrue(student.contains("the tip of the side bust dart 15 mm down"), student);
+    }
+
     /** On paper that an earlier task has drawn anew no line can be printed. */
     @ParameterizedTest
     @ValueSource(strings = {"full seat: {wedge: 15 mm}", "large abdomen: {wedge: 15 mm}"})

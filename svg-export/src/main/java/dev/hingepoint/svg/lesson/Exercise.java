@@ -44,6 +44,7 @@ final class Exercise {
     List<Page> student() {
         List<String> tasks = new ArrayList<>();
         tasks.add("Cut out " + pieces() + ", along the cutting line.");
+        marked().forEach(told -> tasks.add(Length.retold(told, unit)));
         lesson.steps().forEach(step -> tasks.add(Length.retold(task(step).words(), unit)));
         tasks.add("Measure again, and fill in the table" + girthsTold() + ". What is worse than it was before?");
         TextSheets sheets = sheets().title("Exercise: " + lesson.title())
@@ -86,6 +87,17 @@ final class Exercise {
     private List<String> changed() {
         return Together.changed(lesson.before(), lesson.after()).stream()
                 .map(Piece::name)
+                .toList();
+    }
+
+    /** What is marked anew where no paper moves: no step tells it. */
+    private List<String> marked() {
+        return changed().stream()
+                .filter(name -> lesson.steps().stream()
+                        .noneMatch(step -> step.isCut() && step.before().name().equals(name)))
+                .flatMap(name ->
+                        new Redrawn(lesson.before().piece(name), lesson.after().piece(name)).marks().stream())
+                .map(Words::sentence)
                 .toList();
     }
 

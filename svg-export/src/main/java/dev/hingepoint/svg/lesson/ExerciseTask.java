@@ -37,7 +37,7 @@ final class ExerciseTask {
             told.add(step.caption());
         } else {
             told.add("On the " + name() + ": " + step.caption());
-            told.addAll(new Redrawn(step).words());
+            new Redrawn(step.before(), step.after()).lines(step.lines()).ifPresent(told::add);
         }
         return String.join(" ", told.stream().map(Words::sentence).toList());
     }

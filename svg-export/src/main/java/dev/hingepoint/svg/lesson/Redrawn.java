@@ -1,8 +1,9 @@
 package dev.hingepoint.svg.lesson;
 
+import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
 import dev.hingepoint.curve.Vector;
-import dev.hingepoint.move.Step;
+import dev.hingepoint.pattern.DoublePointedDart;
 import dev.hingepoint.pattern.Edge;
 import dev.hingepoint.pattern.EdgeDart;
 import dev.hingepoint.pattern.Level;
@@ -11,10 +12,11 @@ import dev.hingepoint.pattern.MarkedPoint;
 import dev.hingepoint.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Where new lines are to be drawn, told by how far they lie from the old ones where a person can find the place: at the levels, at the corners and at marked
+ * Where lines and marks are to be drawn anew, told by how far they lie from the old ones where a person can find the place: at the levels, at the corners and at marked
  * points. Seen on the body: outwards is away from the centre line; on a piece without one, away from its middle. On the centre line itself
  * that would be misread, and the side is named.
  */
@@ -31,44 +33,46 @@ final class Redrawn {
         }
     }
 
-    private final Step step;
     private final Piece before;
     private final Piece after;
 
-    Redrawn(Step step) {
-        this.step = step;
-        this.before = step.before();
-        this.after = step.after();
+    Redrawn(Piece before, Piece after) {
+        this.before = before;
+        this.after = after;
     }
 
-    /** "The new line lies from the old one: at the hip 15.8 mm outwards, at the corner of side seam and hem 15.7 mm outwards"; empty where no such place moves. */
-    List<String> words() {
-        List<Shift> shifts = new ArrayList<>(levels());
-        shifts.addAll(corners());
-        List<String> told = new ArrayList<>();
-        if (!shifts.isEmpty()) {
-            told.add("How far the new line lies from the old one: "
-                    + String.join(
-                            ", ",
-                            shifts.stream()
-                                    .map(shift -> shift.place + " " + shift.told)
-                                    .toList()));
-        }
-        points().stream()
-                .filter(Shift::isMoved)
-                .forEach(point -> told.add("Mark " + point.place + " anew, " + point.told));
-        return told;
+    /**
+     * "How far the new line lies from the old one: at the hip 15.8 mm outwards, at the corner of side seam and hem 15.7 mm outwards"; empty where no such
+     * place moves.
+     *
+     * @param old the course of what is redrawn
+     */
+    Optional<String> lines(List<Path> old) {
+        return told(
+                "How far the new line lies from the old one: ",
+                Stream.concat(levels(old).stream(), corners().stream()));
+    }
+
+    /** "Mark on the front anew: the bust apex 15 mm down"; empty where no mark moves. */
+    Optional<String> marks() {
+        return told(
+                "Mark on the " + before.name() + " anew: ", points().stream().filter(Shift::isMoved));
+    }
+
+    private static Optional<String> told(String what, Stream<Shift> shifts) {
+        List<String> told = shifts.map(shift -> shift.place + " " + shift.told).toList();
+        return told.isEmpty() ? Optional.empty() : Optional.of(what + String.join(", ", told));
     }
 
     /** The ends of the levels. Where the new line moves an outer end, it is told as well at which other ends that it passes it meets the old one. */
-    private List<Shift> levels() {
+    private List<Shift> levels(List<Path> lines) {
         List<Shift> outer = new ArrayList<>();
         List<Shift> inner = new ArrayList<>();
         before.marks(Level.class).map(Level::name).filter(after::hasLevel).forEach(level -> {
             LevelFrame old = before.levelFrame(level);
             LevelFrame now = after.levelFrame(level);
             Shift end = shift("at the " + level, old.outerEnd(), now.outerEnd());
-            if (end.isMoved() || isPassed(old.outerEnd())) {
+            if (end.isMoved() || isPassed(lines, old.outerEnd())) {
                 outer.add(end);
             }
             String other = before.centre().map(Edge::name).orElse("its other end");
@@ -80,8 +84,8 @@ final class Redrawn {
                 .toList();
     }
 
-    private boolean isPassed(Point point) {
-        return step.lines().stream().anyMatch(line -> line.distanceTo(point) < DRAWN);
+    private static boolean isPassed(List<Path> lines, Point point) {
+        return lines.stream().anyMatch(line -> line.distanceTo(point) < DRAWN);
     }
 
     private List<Shift> corners() {
@@ -110,7 +114,13 @@ final class Redrawn {
                                 shift("the tip of the " + old.name(), old.tip(), now.tip()),
                                 shift("the mouth of the " + old.name(), old.mouthMiddle(), now.mouthMiddle())))
                         .orElse(Stream.empty()));
-        return Stream.concat(marked, darts).toList();
+        Stream<Shift> folds = before.marks(DoublePointedDart.class)
+                .flatMap(old -> after.find(DoublePointedDart.class, old.name())
+                        .map(now -> Stream.of(
+                                shift("one tip of the " + old.name(), old.firstTip(), now.firstTip()),
+                                shift("the other tip of the " + old.name(), old.secondTip(), now.secondTip())))
+                        .orElse(Stream.empty()));
+        return Stream.of(marked, darts, folds).flatMap(shifts -> shifts).toList();
     }
 
     private Shift shift(String place, Point from, Point to) {
