@@ -212,6 +212,7 @@ hfds amounts,draft,laws,notes,steps
 
 CLSS public final dev.hingepoint.alter.Catalogue
 meth public static dev.hingepoint.alter.Alteration named(java.lang.String)
+meth public static dev.hingepoint.alter.Alteration named(java.lang.String,java.util.List<dev.hingepoint.alter.Alteration>)
 meth public static dev.hingepoint.alter.Altered alter(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.AlterationRequest)
 meth public static dev.hingepoint.alter.Altered alter(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.AlterationRequest,java.util.Map<java.lang.String,dev.hingepoint.pattern.Length>)
 meth public static dev.hingepoint.alter.Altered checked(dev.hingepoint.pattern.Draft,dev.hingepoint.alter.Alteration,dev.hingepoint.alter.Options)
@@ -1087,6 +1088,7 @@ hfds map,piece,step
 CLSS public final dev.hingepoint.move.Paper
 cons public init(dev.hingepoint.pattern.Piece,dev.hingepoint.pattern.Piece,dev.hingepoint.move.PaperMap,java.util.List<dev.hingepoint.move.Step>)
 meth public dev.hingepoint.move.Paper marked(dev.hingepoint.pattern.Piece)
+meth public dev.hingepoint.move.Paper marked(java.lang.String,dev.hingepoint.pattern.Piece)
 meth public dev.hingepoint.move.Paper then(dev.hingepoint.move.Move)
 meth public dev.hingepoint.move.PaperMap map()
 meth public dev.hingepoint.pattern.Piece original()

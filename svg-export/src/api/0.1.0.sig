@@ -248,10 +248,11 @@ supr java.lang.Record
 hfds data,layer,style
 
 CLSS public final dev.hingepoint.svg.lesson.Lesson
-cons public init(java.lang.String,java.lang.String,dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft,java.util.List<dev.hingepoint.move.Step>,java.util.List<dev.hingepoint.svg.lesson.Scene>,dev.hingepoint.svg.lesson.Carry,dev.hingepoint.check.Ledger$Entry,java.util.List<java.lang.String>,java.util.List<java.lang.String>,java.util.Optional<dev.hingepoint.svg.lesson.Why>)
+cons public init(java.lang.String,java.lang.String,dev.hingepoint.pattern.Unit,dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft,java.util.List<dev.hingepoint.move.Step>,java.util.List<dev.hingepoint.svg.lesson.Scene>,dev.hingepoint.svg.lesson.Carry,dev.hingepoint.check.Ledger$Entry,java.util.List<java.lang.String>,java.util.List<java.lang.String>,java.util.Optional<dev.hingepoint.svg.lesson.Why>)
 meth public dev.hingepoint.check.Ledger$Entry changed()
 meth public dev.hingepoint.pattern.Draft after()
 meth public dev.hingepoint.pattern.Draft before()
+meth public dev.hingepoint.pattern.Unit unit()
 meth public dev.hingepoint.svg.lesson.Carry carry()
 meth public final boolean equals(java.lang.Object)
 meth public final int hashCode()
@@ -267,8 +268,9 @@ meth public java.util.List<java.lang.String> worse()
 meth public java.util.Optional<dev.hingepoint.svg.lesson.Why> why()
 meth public static dev.hingepoint.svg.lesson.Lesson of(dev.hingepoint.pattern.Draft,dev.hingepoint.alter.Alteration,dev.hingepoint.alter.Options,dev.hingepoint.pattern.Unit)
 meth public static java.util.List<dev.hingepoint.svg.lesson.Lesson> of(dev.hingepoint.pattern.Pattern,dev.hingepoint.alter.Order,dev.hingepoint.pattern.Unit)
+meth public static java.util.List<dev.hingepoint.svg.lesson.Lesson> of(dev.hingepoint.pattern.Pattern,dev.hingepoint.alter.Order,java.util.List<dev.hingepoint.alter.Alteration>,dev.hingepoint.pattern.Unit)
 supr java.lang.Record
-hfds after,alteration,before,carry,changed,kept,order,scenes,steps,why,worse
+hfds after,alteration,before,carry,changed,kept,order,scenes,steps,unit,why,worse
 
 CLSS public final dev.hingepoint.svg.lesson.LessonPage
 meth public static java.lang.String html(java.util.List<dev.hingepoint.svg.lesson.Lesson>,dev.hingepoint.pattern.Unit)
@@ -277,23 +279,23 @@ hfds SCRIPT,STYLE
 
 CLSS public final dev.hingepoint.svg.lesson.Lessons
 innr public final static Form
-meth public static java.util.Map<java.lang.String,byte[]> all(dev.hingepoint.pattern.Draft,dev.hingepoint.svg.lesson.Lessons$Form)
+meth public static int writeAll(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Unit,dev.hingepoint.svg.lesson.Lessons$Form,java.nio.file.Path)
+meth public static java.util.Map<java.lang.String,byte[]> all(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Unit,dev.hingepoint.svg.lesson.Lessons$Form)
 meth public static java.util.Map<java.lang.String,byte[]> files(java.util.List<dev.hingepoint.svg.lesson.Lesson>,dev.hingepoint.svg.lesson.Lessons$Form)
 meth public static void write(java.util.List<dev.hingepoint.svg.lesson.Lesson>,dev.hingepoint.svg.lesson.Lessons$Form,java.nio.file.Path)
 supr java.lang.Object
 
 CLSS public final static dev.hingepoint.svg.lesson.Lessons$Form
  outer dev.hingepoint.svg.lesson.Lessons
-cons public init(dev.hingepoint.pattern.Unit,dev.hingepoint.svg.page.Paper,dev.hingepoint.svg.print.Scale)
+cons public init(dev.hingepoint.svg.page.Paper,dev.hingepoint.svg.print.Scale)
 fld public final static dev.hingepoint.svg.lesson.Lessons$Form USUAL
-meth public dev.hingepoint.pattern.Unit unit()
 meth public dev.hingepoint.svg.page.Paper paper()
 meth public dev.hingepoint.svg.print.Scale scale()
 meth public final boolean equals(java.lang.Object)
 meth public final int hashCode()
 meth public final java.lang.String toString()
 supr java.lang.Record
-hfds HEIGHT,WIDTH,paper,scale,unit
+hfds HEIGHT,WIDTH,paper,scale
 
 CLSS public final dev.hingepoint.svg.lesson.Scene
 cons public init(dev.hingepoint.svg.lesson.Scene$Kind,java.lang.String,java.lang.String,double,dev.hingepoint.svg.page.Drawn,dev.hingepoint.curve.Box)

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,14 +28,29 @@ final class Handout {
         this.unit = unit;
     }
 
+    /**
+     * The sheets, named by the lesson's number and, a dot between, the step's; those before the steps are 0.
+     *
+     * @param steps one for each
+     */
+    record Sheets(List<Page> why, List<Page> steps, List<Page> account) {
+        List<Page> all() {
+            return Stream.of(why, steps, account).flatMap(List::stream).toList();
+        }
+    }
+
     /** @param number of the lesson among those that are handed out together, from 1 */
-    static List<Page> pages(Lesson lesson, int number, Paper paper, Unit unit) {
+    static Sheets sheets(Lesson lesson, int number, Paper paper, Unit unit) {
         Handout handout = new Handout(lesson, unit);
-        TextSheets sheets = new TextSheets(paper, number, handout.foot());
-        handout.why(sheets);
-        handout.steps(sheets);
-        handout.account(sheets);
-        return sheets.pages();
+        Supplier<TextSheets> blank = () -> new TextSheets(paper, number, handout.foot());
+        TextSheets why = blank.get();
+        handout.why(why);
+        TextSheets steps = blank.get();
+        handout.steps(steps);
+        TextSheets account = blank.get();
+        handout.account(account);
+        List<Page> shown = steps.pages(i -> i + 1);
+        return new Sheets(why.pages(i -> 0), shown, account.pages(i -> shown.size() + i + 1));
     }
 
     private String foot() {

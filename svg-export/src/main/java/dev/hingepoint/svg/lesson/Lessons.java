@@ -72,18 +72,21 @@ public final class Lessons {
             throw new Refusal(new Reason.Missing(Message.of("lesson.nothing-altered"), Where.UNKNOWN));
         }
         List<Page> handout = new ArrayList<>();
+        List<Page> steps = new ArrayList<>();
         List<Page> student = new ArrayList<>();
         List<Page> answers = new ArrayList<>();
         for (int i = 0; i < lessons.size(); i++) {
             Lesson lesson = lessons.get(i);
-            handout.addAll(Handout.pages(lesson, i + 1, form.paper(), lesson.unit()));
+            Handout.Sheets sheets = Handout.sheets(lesson, i + 1, form.paper(), lesson.unit());
+            handout.addAll(sheets.all());
+            steps.addAll(sheets.steps());
             Exercise exercise = new Exercise(lesson, i + 1, form.paper(), form.scale(), lesson.unit());
             student.addAll(exercise.student());
             answers.addAll(exercise.answer());
         }
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put("lesson.html", LessonPage.html(lessons, lessons.get(0).unit()));
-        handout.forEach(page -> texts.put("steps/" + page.name() + ".svg", SvgPage.write(page)));
+        steps.forEach(page -> texts.put("steps/" + page.name() + ".svg", SvgPage.write(page)));
         Map<String, byte[]> files = new LinkedHashMap<>(WholeFiles.encoded(texts));
         String title = lessons.get(0).pattern();
         files.put("lesson.pdf", PdfPages.write(handout, title + ", lesson"));

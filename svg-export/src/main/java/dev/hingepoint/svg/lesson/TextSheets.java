@@ -13,6 +13,7 @@ import dev.hingepoint.svg.page.Text;
 import dev.hingepoint.svg.page.Type;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 
 /** Sheets for a class, written from the top down, sheet after sheet: headings, words, pictures and tables. */
@@ -173,11 +174,16 @@ final class TextSheets {
         }
     }
 
-    /** Every sheet, named by the lesson's number and its own. */
+    /** Every sheet, named by the lesson's number and its own, from 1. */
     List<Page> pages() {
+        return pages(i -> i + 1);
+    }
+
+    /** @param named the number of a sheet, from which it is, counted from 0 */
+    List<Page> pages(IntUnaryOperator named) {
         end();
         return IntStream.range(0, sheets.size())
-                .mapToObj(i -> new Page(number, i + 1, paper, 0, 1, sheets.get(i), Drawn.NOTHING))
+                .mapToObj(i -> new Page(number, named.applyAsInt(i), paper, 0, 1, sheets.get(i), Drawn.NOTHING))
                 .toList();
     }
 }
