@@ -46,9 +46,9 @@ final class CarryWriter {
     private final Map<String, Motion> places = new LinkedHashMap<>();
     private final Unit unit;
 
-    private CarryWriter(SortedMap<Integer, Altered> parts, Together together, Unit unit) {
+    private CarryWriter(SortedMap<Integer, Altered> parts, Options options, Together together, Unit unit) {
         this.whole = parts.get(STEPS);
-        this.amounts = growing(parts.get(parts.firstKey()), fraction(parts.firstKey()), whole);
+        this.amounts = growing(parts.get(parts.firstKey()), fraction(parts.firstKey()), whole, options);
         this.unit = unit;
         Motion fine = Motion.enlargement(Carry.UNITS);
         together.places().forEach((piece, place) -> places.put(piece, place.then(fine)));
@@ -57,7 +57,7 @@ final class CarryWriter {
     static Carry of(Draft before, Alteration alteration, Options options, Altered whole, Together together, Unit unit) {
         SortedMap<Integer, Altered> parts = parts(before, alteration, options);
         parts.put(STEPS, whole);
-        CarryWriter writer = new CarryWriter(parts, together, unit);
+        CarryWriter writer = new CarryWriter(parts, options, together, unit);
         List<Draft> drafts = new ArrayList<>(List.of(before));
         List<Carry.Frame> frames = new ArrayList<>(List.of(writer.frame(0, before)));
         for (int step = 1; step <= STEPS; step++) {
@@ -95,17 +95,36 @@ final class CarryWriter {
     }
 
     /** The amounts that grow evenly from nothing: a place stays where it is, and a width that is wished is come to from the width that there was. */
-    private static Map<String, Double> growing(Altered first, double fraction, Altered whole) {
+    private static Map<String, Double> growing(Altered first, double fraction, Altered whole, Options options) {
         Map<String, Double> growing = new LinkedHashMap<>();
         whole.amounts().forEach((name, amount) -> {
             if (amount instanceof Double full
                     && full != 0
                     && first.amounts().get(name) instanceof Double part
                     && Math.abs(part - fraction * full) < Tolerance.COINCIDENT) {
-                growing.put(name, Math.abs(full));
+                growing.put(full < 0 ? ordered(name, full, whole, options) : name, Math.abs(full));
             }
         });
         return growing;
+    }
+
+    /** What is less than nothing of one thing may have been ordered as so much of its opposite: an apex that goes down by -10 mm is raised. */
+    private static String ordered(String name, double full, Altered whole, Options options) {
+        return options.names().stream()
+                .filter(option -> !options.has(name)
+                        && !whole.amounts().containsKey(option)
+                        && Math.abs(lengthOf(option, options) + full) < Tolerance.COINCIDENT)
+                .findFirst()
+                .orElse(name);
+    }
+
+    /** In mm; nothing, for an option that is no length. */
+    private static double lengthOf(String option, Options options) {
+        try {
+            return options.length(option).map(Length::mm).orElse(0.0);
+        } catch (Refusal isNoLength) {
+            return 0;
+        }
     }
 
     private Box box(List<Draft> drafts) {
