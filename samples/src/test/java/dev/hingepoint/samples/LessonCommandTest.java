@@ -62,7 +62,16 @@ class LessonCommandTest extends CalledProgram {
                 written.containsAll(
                         List.of("lesson.html", "lesson.pdf", "student.pdf", "answers.pdf", "steps/1.1.svg")),
                 written.toString());
-        assertEquals(written.stream().filter(file -> file.startsWith("steps/")).count(), sheets("lesson.pdf"));
+        // each step's sheet has the step's number
+        String third = Files.readString(folder.resolve("steps/3.3.svg"));
+        assertTrue(third.contains("Sway back, 3 of 8: Cut"), third.substring(0, 400));
+        assertTrue(written.contains("steps/3.8.svg") && !written.contains("steps/3.9.svg"), written.toString());
+        assertTrue(
+                sheets("lesson.pdf")
+                        > written.stream()
+                                .filter(file -> file.startsWith("steps/"))
+                                .count(),
+                "and what is not a step");
         assertTrue(Files.size(folder.resolve("lesson.html")) < 1_500_000);
         String handout = words("lesson.pdf");
         assertTrue(handout.contains("Fold out 12 mm at centre back at the waist, running to nothing at the side seam"));
