@@ -18,8 +18,10 @@ import dev.hingepoint.svg.lesson.Carry;
 import dev.hingepoint.svg.lesson.Lesson;
 import dev.hingepoint.svg.lesson.Scene;
 import dev.hingepoint.svg.page.Stroke;
+import dev.hingepoint.svg.page.Style;
 import dev.hingepoint.svg.page.Text;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -192,6 +194,39 @@ class LessonsTest {
                 .carry()
                 .frames();
         return List.of(frames.get(0).told(), frames.get(frames.size() - 1).told());
+    }
+
+    /** The upper and the lower side of a front that is spread hang together at the apex, and take that hinge along. */
+    @Test
+    void aHingeGoesWhereItsPartsGo() {
+        Lesson lesson = lesson(Catalogue.named("full bust"), Unit.MILLIMETRE);
+        Map<Scene.Kind, List<Stroke>> rings = new EnumMap<>(Scene.Kind.class);
+        lesson.scenes()
+                .forEach(scene -> rings.put(
+                        scene.kind(),
+                        scene.drawn().strokes().stream()
+                                .filter(stroke -> stroke.style() == Style.HINGE)
+                                .toList()));
+        assertEquals(2, rings.get(Scene.Kind.SLASHED).size());
+        assertEquals(2, rings.get(Scene.Kind.MOVED).size());
+        Scene moved = lesson.scenes().stream()
+                .filter(scene -> scene.kind() == Scene.Kind.MOVED)
+                .findFirst()
+                .orElseThrow();
+        double apart = DRESS.piece("front")
+                        .point("bust apex")
+                        .distanceTo(lesson.after().piece("front").point("bust apex"))
+                * moved.scale();
+        assertTrue(apart > 1);
+        double went = rings.get(Scene.Kind.SLASHED).stream()
+                .mapToDouble(ring -> rings.get(Scene.Kind.MOVED).stream()
+                        .mapToDouble(other ->
+                                other.points().get(0).distanceTo(ring.points().get(0)))
+                        .min()
+                        .orElseThrow())
+                .max()
+                .orElseThrow();
+        assertEquals(apart, went, 0.01);
     }
 
     /** One that nobody but a developer knows has its pictures and its slider as well. */

@@ -3,6 +3,7 @@ package dev.hingepoint.svg.lesson;
 import dev.hingepoint.curve.Motion;
 import dev.hingepoint.curve.Path;
 import dev.hingepoint.curve.Point;
+import dev.hingepoint.curve.Tolerance;
 import dev.hingepoint.move.Step;
 import dev.hingepoint.svg.page.Area;
 import dev.hingepoint.svg.page.Stroke;
@@ -97,7 +98,7 @@ final class CutScenes {
             strokes.add(PaperLines.stroke(Style.DRAWN, each.part.outline(), place));
         }
         strokes.addAll(PaperLines.of(step.before(), place));
-        strokes.addAll(hinges());
+        strokes.addAll(rings(step.hinges()));
         return stage.scene(Scene.Kind.SLASHED, words.slashed(), areas, strokes, labels -> {
             parts.forEach(
                     each -> labels.name(each.name, stage.inside(stage.polygon(each.part.outline(), Motion.STAY))));
@@ -130,7 +131,7 @@ final class CutScenes {
                 }
             }
         }
-        strokes.addAll(hinges());
+        strokes.addAll(rings(step.hinges().stream().map(this::landed).toList()));
         strokes.addAll(PaperLines.marks(step.after(), place));
         return stage.scene(Scene.Kind.MOVED, words.moved(told), areas, strokes, labels -> {
             amounts.forEach((at, amount) -> labels.name(amount, at));
@@ -141,10 +142,26 @@ final class CutScenes {
         });
     }
 
-    private List<Stroke> hinges() {
-        return step.hinges().stream()
+    private List<Stroke> rings(List<Point> hinges) {
+        return hinges.stream()
                 .map(hinge -> PaperLines.circle(Style.HINGE, place.of(hinge), HINGE))
                 .toList();
+    }
+
+    /** Where a hinge lies once the parts have moved: where two that move otherwise still meet. */
+    private Point landed(Point hinge) {
+        List<Step.Part> there = step.parts().stream()
+                .filter(part -> !part.isFolded() && part.outline().distanceTo(hinge) <= Tolerance.COINCIDENT)
+                .toList();
+        return there.stream()
+                .filter(one -> there.stream()
+                        .anyMatch(other -> !other.motion().equals(one.motion())
+                                && other.motion()
+                                        .of(hinge)
+                                        .isCloseTo(one.motion().of(hinge), Tolerance.COINCIDENT)))
+                .findFirst()
+                .map(part -> part.motion().of(hinge))
+                .orElse(hinge);
     }
 
     /** The way that a point of a part goes: the arc of a turn, a straight line of a shift. */
