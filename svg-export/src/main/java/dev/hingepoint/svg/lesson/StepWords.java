@@ -56,8 +56,7 @@ final class StepWords {
 
     String slashed() {
         boolean isFolded = step.parts().stream().anyMatch(Step.Part::isFolded);
-        String along = (isFolded ? "Cut, or fold," : "Cut") + " along "
-                + (step.lines().size() == 1 ? "the line" : "the lines");
+        String along = isFolded ? folded() : "Cut along " + (step.lines().size() == 1 ? "the line" : "the lines");
         if (step.hinges().isEmpty()) {
             return along + (isFolded ? "; there are " : ", into ")
                     + step.parts().size() + " parts";
@@ -66,6 +65,12 @@ final class StepWords {
                 step.hinges().stream().map(this::shortPlace).distinct().toList();
         return along + ", up to but not through " + Words.joined(hinges)
                 + ": there the paper hangs together, by a hinge";
+    }
+
+    private String folded() {
+        return numbered().size() == 2
+                ? "Fold along line 1 and lay it on line 2, or cut along both"
+                : "Cut, or fold, along the lines";
     }
 
     /** "B moves by 12 mm at most". */
