@@ -71,6 +71,31 @@ class LessonForEveryoneTest {
         }
     }
 
+    @Test
+    void theCheckerFindsNothingInTheListOfLessonsEitherNorDoesItOverflow() throws IOException {
+        Lesson lesson = MadeUpLesson.lesson();
+        String html = LessonIndex.html(
+                lesson.before(),
+                List.of(
+                        LessonIndex.Entry.of(lesson, "lengthen"),
+                        LessonIndex.Entry.of(lesson, "lengthen-again"),
+                        LessonIndex.Entry.without("full bust", "a back has no bust")),
+                new Lengths(Unit.MILLIMETRE));
+        for (int width : new int[] {1280, PHONE}) {
+            browser.open(html, width, 740);
+            Results results = new AxeBuilder().analyze(browser.driver());
+            assertEquals(List.of(), violations(results), width + " px wide");
+            assertTrue(
+                    results.getPasses().stream().anyMatch(rule -> rule.getId().equals("link-name")));
+            assertEquals(
+                    true,
+                    browser.ask("return document.documentElement.scrollWidth <= innerWidth"),
+                    "nothing scrolls sideways");
+        }
+        assertEquals(2, browser.all(".index svg").size());
+        assertEquals(List.of(), browser.console());
+    }
+
     /** That the checker checks: a label taken away, and a text made pale. */
     @Test
     void theCheckerWouldFindSomething() throws IOException {
