@@ -59,7 +59,7 @@ public final class SvgPage {
         StringBuilder svg = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + w + "mm\" height=\"" + h
                 + "mm\" viewBox=\"0 0 " + w + " " + h + "\">\n<title>" + Xml.escaped(title)
-                + "</title>\n<style>@page{size:" + w + "mm " + h + "mm;margin:0}</style>\n");
+                + "</title>\n<style>@page{size:" + w + "mm " + h + "mm;margin:0}svg{background:#fff}</style>\n");
         svg.append("<clipPath id=\"printable\"><rect x=\"" + Numbers.of(clip.left()) + "\" y=\""
                 + Numbers.of(clip.top()) + "\" width=\"" + Numbers.of(clip.width()) + "\" height=\""
                 + Numbers.of(clip.height()) + "\"/></clipPath>\n");
