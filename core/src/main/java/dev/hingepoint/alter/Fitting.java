@@ -148,13 +148,6 @@ public record Fitting(Draft before, Draft after, Ledger ledger, List<Step> steps
 
     /** The seams that matched before and no longer do. */
     public List<SeamLine> brokenSeams() {
-        List<SeamLine> matched =
-                Ledger.seams(before).stream().filter(SeamLine::matches).toList();
-        return ledger.seams().stream()
-                .filter(seam -> !seam.matches())
-                .filter(seam -> matched.stream()
-                        .anyMatch(old ->
-                                old.join().equals(seam.join()) && old.to().equals(seam.to())))
-                .toList();
+        return Ledger.broken(before, after);
     }
 }

@@ -113,7 +113,11 @@ final class MoveApex implements Alteration {
                 .filter(dart -> dart.apex().equals(piece.point(Names.BUST_APEX)))
                 .toList();
         return Faired.untilLawsHold(draft, FAIR_OVER, reach -> {
-            Paper paper = Paper.of(piece).marked(caption(down, out), withApex(piece, shift, down, out));
+            Piece marks = withApex(piece, shift, down, out);
+            boolean dartsFollow = !marks.marks(DoublePointedDart.class)
+                    .toList()
+                    .equals(piece.marks(DoublePointedDart.class).toList());
+            Paper paper = Paper.of(piece).marked(caption(down, out, dartsFollow), marks);
             for (DartIntake dart : darts) {
                 boolean slides = down != 0 && !legsStay && dart.edge().equals(Names.SIDE_SEAM);
                 paper = follow(paper, dart, shift, slides ? down : 0, reach);
@@ -129,7 +133,7 @@ final class MoveApex implements Alteration {
         });
     }
 
-    private static String caption(double down, double out) {
+    private static String caption(double down, double out, boolean dartsFollow) {
         List<String> ways = new ArrayList<>();
         if (down != 0) {
             ways.add(Reason.millimetres(Math.abs(down)) + (down > 0 ? " lower" : " higher"));
@@ -137,7 +141,8 @@ final class MoveApex implements Alteration {
         if (out != 0) {
             ways.add(Reason.millimetres(Math.abs(out)) + " farther " + (out > 0 ? "out" : "in"));
         }
-        return "Mark the bust apex " + String.join(" and ", ways) + "; the waist dart under it follows";
+        return "Mark the bust apex " + String.join(" and ", ways)
+                + (dartsFollow ? "; the waist dart under it follows" : "");
     }
 
     /** The bust level drawn through the new apex, where it ran through the old one. */

@@ -83,6 +83,18 @@ public record Ledger(String pattern, String size, List<Entry> alterations, List<
                 .toList();
     }
 
+    /** The seams that matched before and no longer do. */
+    public static List<SeamLine> broken(Draft before, Draft after) {
+        List<SeamLine> matched =
+                seams(before).stream().filter(SeamLine::matches).toList();
+        return seams(after).stream()
+                .filter(seam -> !seam.matches())
+                .filter(seam -> matched.stream()
+                        .anyMatch(old ->
+                                old.join().equals(seam.join()) && old.to().equals(seam.to())))
+                .toList();
+    }
+
     /** Every seam whose pieces are drawn. */
     public static List<SeamLine> seams(Draft draft) {
         return SeamWalk.all(draft).stream()

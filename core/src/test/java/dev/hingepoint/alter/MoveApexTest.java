@@ -64,6 +64,18 @@ class MoveApexTest {
         return dart.mouthStart().midpoint(dart.mouthEnd());
     }
 
+    /** A front without a waist dart is told of none. */
+    @Property(seed = "427", tries = 40)
+    void whatFollowsTheApexIsToldWhereItIsDrawn(@ForAll("shapes") Shape shape) {
+        String caption = Catalogue.alter(TestPatterns.dress(shape).in("40"), by(10, 0))
+                .steps()
+                .get(0)
+                .caption();
+        assertEquals(
+                "Mark the bust apex 10 mm lower" + (shape.waistDart() ? "; the waist dart under it follows" : ""),
+                caption);
+    }
+
     @Property(seed = "421", tries = 150)
     void apexAndTipsGoAlongAndTheSeamsStay(
             @ForAll("shapes") Shape shape,

@@ -1,7 +1,8 @@
 package dev.hingepoint.samples;
 
-import dev.hingepoint.alter.Fitting;
+import dev.hingepoint.check.Ledger;
 import dev.hingepoint.pattern.Draft;
+import dev.hingepoint.pattern.Pattern;
 import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.file.OrderReader;
 import dev.hingepoint.svg.file.PatternFiles;
@@ -97,9 +98,9 @@ final class LessonCommand implements Callable<Integer> {
 
     private int ordered(Lessons.Form form) {
         OrderReader.ReadOrder read = OrderReader.read(order);
-        PatternFiles.LoadedPattern loaded = PatternFiles.readWithNotes(read.card());
+        Pattern pattern = PatternFiles.read(read.card());
         List<Lesson> lessons = Pieces.named(order, () -> {
-            List<Lesson> all = Lesson.of(loaded.pattern(), read.order(), unit);
+            List<Lesson> all = Lesson.of(pattern, read.order(), unit);
             Lessons.write(all, form, folder);
             return all;
         });
@@ -115,8 +116,9 @@ final class LessonCommand implements Callable<Integer> {
         out.println("written to " + folder
                 + ": lesson.html, lesson.pdf, steps/*.svg, student.pdf, answers.pdf; open lesson.html in a browser");
         out.println("Sew a toile before you cut good cloth.");
-        Fitting fitting = Fitting.of(loaded.pattern(), read.order());
-        return fitting.brokenSeams().isEmpty() ? Hingepoint.DONE : Hingepoint.DOES_NOT_HOLD_UP;
+        Draft before = lessons.get(0).before();
+        Draft after = lessons.get(lessons.size() - 1).after();
+        return Ledger.broken(before, after).isEmpty() ? Hingepoint.DONE : Hingepoint.DOES_NOT_HOLD_UP;
     }
 
     private int all(Lessons.Form form) {

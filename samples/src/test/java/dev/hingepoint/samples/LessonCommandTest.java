@@ -228,6 +228,18 @@ class LessonCommandTest extends CalledProgram {
         assertFalse(Files.exists(folder.resolve("full-bust")));
     }
 
+    /** One that alter would refuse, since another size is made up in its own way: a lesson makes nothing up, and is not refused once it is written. */
+    @Test
+    void aPatternThatIsMadeUpInOneSizeIsTaughtInAnother() throws IOException {
+        assertEquals(0, run("alter", "patterns/sleeveless-order.yaml", "--out", folder.toString()), err.toString());
+        Path order = Files.writeString(
+                folder.resolve("order.yaml"),
+                "pattern: altered.yaml\nsize: \"44\"\nalterations:\n  - sway back: {wedge: 12 mm}\n");
+        assertEquals(0, lesson(order.toString()), err.toString());
+        assertEquals("", err.toString());
+        assertTrue(Files.exists(folder.resolve("lesson.html")));
+    }
+
     @Test
     void aSeamThatNoLongerMatchesIsToldByTheExitCodeAsWell() throws IOException {
         Path order = folder.resolve("order.yaml");
