@@ -353,6 +353,7 @@ meth public java.util.List<dev.hingepoint.check.Ledger$Entry> make()
 meth public java.util.List<dev.hingepoint.check.Ledger$SeamLine> seams()
 meth public static java.util.List<dev.hingepoint.check.Ledger$EdgeLine> edges(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft)
 meth public static java.util.List<dev.hingepoint.check.Ledger$GirthLine> girths(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft)
+meth public static java.util.List<dev.hingepoint.check.Ledger$SeamLine> broken(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Draft)
 meth public static java.util.List<dev.hingepoint.check.Ledger$SeamLine> seams(dev.hingepoint.pattern.Draft)
 supr java.lang.Record
 hfds alterations,make,pattern,seams,size

@@ -272,11 +272,6 @@ meth public static java.util.List<dev.hingepoint.svg.lesson.Lesson> of(dev.hinge
 supr java.lang.Record
 hfds after,alteration,before,carry,changed,kept,order,scenes,steps,unit,why,worse
 
-CLSS public final dev.hingepoint.svg.lesson.LessonPage
-meth public static java.lang.String html(java.util.List<dev.hingepoint.svg.lesson.Lesson>,dev.hingepoint.pattern.Unit)
-supr java.lang.Object
-hfds SCRIPT,STYLE
-
 CLSS public final dev.hingepoint.svg.lesson.Lessons
 innr public final static Form
 meth public static int writeAll(dev.hingepoint.pattern.Draft,dev.hingepoint.pattern.Unit,dev.hingepoint.svg.lesson.Lessons$Form,java.nio.file.Path)

@@ -83,8 +83,8 @@ final class CarryWriter {
                 Altered part = Catalogue.checked(before, alteration, options.carriedTo(fraction(step)));
                 Together.changed(before, part.draft()).forEach(piece -> CuttingLine.of(part.draft(), piece));
                 parts.put(step, part);
-            } catch (Refusal refused) {
-                continue;
+            } catch (Refusal leftOut) {
+                // the frame before stands in its place
             }
         }
         return parts;

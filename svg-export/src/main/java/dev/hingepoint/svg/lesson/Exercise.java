@@ -5,7 +5,6 @@ import dev.hingepoint.move.Step;
 import dev.hingepoint.pattern.Draft;
 import dev.hingepoint.pattern.Length;
 import dev.hingepoint.pattern.Piece;
-import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;
 import dev.hingepoint.svg.print.PrintOptions;
@@ -13,7 +12,6 @@ import dev.hingepoint.svg.print.Printing;
 import dev.hingepoint.svg.print.Scale;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** A lesson to do oneself, at a half or a quarter: the pieces with the lines to cut, and for who has done it, the answer. */
 final class Exercise {
@@ -30,22 +28,20 @@ final class Exercise {
     private final int number;
     private final Paper paper;
     private final Scale scale;
-    private final Unit unit;
 
-    Exercise(Lesson lesson, int number, Paper paper, Scale scale, Unit unit) {
+    Exercise(Lesson lesson, int number, Paper paper, Scale scale) {
         this.lesson = lesson;
         this.number = number;
         this.paper = paper;
         this.scale = scale;
-        this.unit = unit;
     }
 
     /** What is to be done, and the pieces with the lines to cut along; no answer. */
     List<Page> student() {
         List<String> tasks = new ArrayList<>();
         tasks.add("Cut out " + pieces() + ", along the cutting line.");
-        marked().forEach(told -> tasks.add(Length.retold(told, unit)));
-        lesson.steps().forEach(step -> tasks.add(Length.retold(task(step).words(), unit)));
+        marked().forEach(told -> tasks.add(Length.retold(told, lesson.unit())));
+        lesson.steps().forEach(step -> tasks.add(Length.retold(task(step).words(), lesson.unit())));
         tasks.add("Measure again, and fill in the table" + girthsTold() + ". What is worse than it was before?");
         TextSheets sheets = sheets().title("Exercise: " + lesson.title())
                 .words(lesson.order())
@@ -90,7 +86,7 @@ final class Exercise {
                 .toList();
     }
 
-    /** What is marked anew where no paper moves: no step tells it. */
+    /** How far marks go where no paper moves that would carry them: the steps' captions leave that to their pictures. */
     private List<String> marked() {
         return changed().stream()
                 .filter(name -> lesson.steps().stream()
@@ -106,8 +102,7 @@ final class Exercise {
     }
 
     private List<Measurement> asked() {
-        return Stream.concat(
-                        Measurement.ofEdges(lesson.changed()).stream(), Measurement.ofGirths(lesson.changed()).stream())
+        return Measurement.of(lesson.changed()).stream()
                 .filter(asked -> Math.abs(asked.difference()) >= ASKED || isLong(asked))
                 .toList();
     }
@@ -124,7 +119,7 @@ final class Exercise {
     }
 
     private String told(double mm) {
-        return Length.retold(Reason.millimetres(Math.rint(mm)), unit);
+        return Length.retold(Reason.millimetres(Math.rint(mm)), lesson.unit());
     }
 
     /** The pieces as they were, with the first lines to cut on each. */
@@ -143,7 +138,7 @@ final class Exercise {
     }
 
     private List<Page> with(TextSheets sheets, Draft draft, boolean isOver) {
-        PrintOptions options = PrintOptions.of(paper).with(scale).with(unit);
+        PrintOptions options = PrintOptions.of(paper).with(scale).with(lesson.unit());
         List<Page> pages = new ArrayList<>(sheets.pages());
         pages.addAll(Printing.pages(draft, changed(), isOver ? options.with(PrintOptions.Original.SHOWN) : options));
         return pages;

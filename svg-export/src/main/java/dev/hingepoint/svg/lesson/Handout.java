@@ -2,7 +2,6 @@ package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.curve.Box;
 import dev.hingepoint.pattern.Length;
-import dev.hingepoint.pattern.Unit;
 import dev.hingepoint.svg.figure.FigurePicture;
 import dev.hingepoint.svg.page.Page;
 import dev.hingepoint.svg.page.Paper;
@@ -21,11 +20,9 @@ final class Handout {
     private static final String NOTHING = "No edge and no girth that was measured.";
 
     private final Lesson lesson;
-    private final Unit unit;
 
-    private Handout(Lesson lesson, Unit unit) {
+    private Handout(Lesson lesson) {
         this.lesson = lesson;
-        this.unit = unit;
     }
 
     /**
@@ -40,8 +37,8 @@ final class Handout {
     }
 
     /** @param number of the lesson among those that are handed out together, from 1 */
-    static Sheets sheets(Lesson lesson, int number, Paper paper, Unit unit) {
-        Handout handout = new Handout(lesson, unit);
+    static Sheets sheets(Lesson lesson, int number, Paper paper) {
+        Handout handout = new Handout(lesson);
         Supplier<TextSheets> blank = () -> new TextSheets(paper, number, handout.foot());
         TextSheets why = blank.get();
         handout.why(why);
@@ -99,15 +96,13 @@ final class Handout {
 
     private void account(TextSheets sheets) {
         sheets.title(lesson.title() + ": what changed").row(List.of("", "before", "after", "by"));
-        List<Measurement> all = Stream.concat(
-                        Measurement.ofEdges(lesson.changed()).stream(), Measurement.ofGirths(lesson.changed()).stream())
-                .toList();
+        List<Measurement> all = Measurement.of(lesson.changed());
         all.stream().filter(Measurement::isChanged).forEach(changed -> sheets.row(row(changed)));
         if (all.stream().noneMatch(Measurement::isChanged)) {
             sheets.words(NOTHING);
         }
         sheets.items(lesson.changed().notes().stream()
-                .map(note -> Length.retold(note, unit))
+                .map(note -> Length.retold(note, lesson.unit()))
                 .toList());
         sheets.heading("What did not change").words(unchanged(all));
         if (!lesson.kept().isEmpty()) {
@@ -152,6 +147,6 @@ final class Handout {
     }
 
     private String length(double mm) {
-        return Length.retold(new Length(mm).tenths().toString(), unit);
+        return Length.retold(new Length(mm).tenths().toString(), lesson.unit());
     }
 }

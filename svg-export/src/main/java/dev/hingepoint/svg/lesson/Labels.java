@@ -109,9 +109,7 @@ final class Labels {
         texts.add(text);
         free.take(text);
         overLines.take(text);
-        List<Point> ring = new ArrayList<>(text.corners());
-        ring.add(ring.get(0));
-        crossed.add(new Stroke(Style.LEADER, ring));
+        crossed.add(new Stroke(Style.LEADER, text.corners()));
     }
 
     private static Point nearest(Text text, List<Point> along) {

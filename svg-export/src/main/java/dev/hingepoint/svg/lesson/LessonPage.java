@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  *
  * <p>Without script all steps stand one below the other, and so they do in print, one a page. The page is well-formed XML as well as HTML.
  */
-public final class LessonPage {
+final class LessonPage {
     static final String STYLE = WebPage.resource("lesson.css");
 
     /** Marked so that a reader of XML takes it as it stands; for a reader of HTML the marks are comments. */
@@ -20,7 +20,7 @@ public final class LessonPage {
     private LessonPage() {}
 
     /** @param unit what lengths in the tables are told in, and the squares of the grid are counted in */
-    public static String html(List<Lesson> lessons, Unit unit) {
+    static String html(List<Lesson> lessons, Unit unit) {
         if (lessons.isEmpty()) {
             throw new IllegalArgumentException("a page needs a lesson");
         }

@@ -77,10 +77,10 @@ public final class Lessons {
         List<Page> answers = new ArrayList<>();
         for (int i = 0; i < lessons.size(); i++) {
             Lesson lesson = lessons.get(i);
-            Handout.Sheets sheets = Handout.sheets(lesson, i + 1, form.paper(), lesson.unit());
+            Handout.Sheets sheets = Handout.sheets(lesson, i + 1, form.paper());
             handout.addAll(sheets.all());
             steps.addAll(sheets.steps());
-            Exercise exercise = new Exercise(lesson, i + 1, form.paper(), form.scale(), lesson.unit());
+            Exercise exercise = new Exercise(lesson, i + 1, form.paper(), form.scale());
             student.addAll(exercise.student());
             answers.addAll(exercise.answer());
         }

@@ -2,6 +2,7 @@ package dev.hingepoint.svg.lesson;
 
 import dev.hingepoint.check.Ledger;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What was measured before and after, in mm: an edge as it is sewn, or a girth of the whole body.
@@ -25,6 +26,11 @@ record Measurement(List<String> names, String told, double before, double after)
                 .map(girth -> new Measurement(
                         List.of(girth.level()), girth.level() + " round the body", girth.before(), girth.after()))
                 .toList();
+    }
+
+    /** Edges, then girths. */
+    static List<Measurement> of(Ledger.Entry entry) {
+        return Stream.concat(ofEdges(entry).stream(), ofGirths(entry).stream()).toList();
     }
 
     double difference() {

@@ -24,12 +24,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The page for who cannot see it, has a small screen, no script, or only paper. */
-class LessonForEveryoneTest {
+class LessonForEveryoneTest extends InBrowser {
     private static final int PHONE = 360;
     private static final String HTML =
             LessonPage.html(List.of(MadeUpLesson.lesson(), MadeUpLesson.lesson()), Unit.MILLIMETRE);
@@ -37,24 +35,10 @@ class LessonForEveryoneTest {
     /** The three alterations of the concert dress. */
     private static final String CONCERT = concert();
 
-    private static Browser browser;
-
     private static String concert() {
         OrderReader.ReadOrder read = OrderReader.read(Path.of("../samples/patterns/concert-order.yaml"));
         return LessonPage.html(
                 Lesson.of(PatternFiles.read(read.card()), read.order(), Unit.MILLIMETRE), Unit.MILLIMETRE);
-    }
-
-    @BeforeAll
-    static void start() throws IOException {
-        browser = Browser.start();
-    }
-
-    @AfterAll
-    static void end() throws IOException {
-        if (browser != null) {
-            browser.close();
-        }
     }
 
     /** WCAG 2 A and AA and good practice, as axe-core checks them. */

@@ -11,8 +11,6 @@ import java.io.IOException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -21,26 +19,13 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** What the page does, in Chromium: two lessons of five steps each. */
-class LessonInBrowserTest {
+class LessonInBrowserTest extends InBrowser {
     private static final String FIRST = "#lesson-1 ";
     private static final String SECOND = "#lesson-2 ";
     private static final String SLIDER = FIRST + "[type=range]";
     private static final String ORIGINAL = FIRST + ".carry .picture .layer-original-lines path";
     private static final String CARRIED = FIRST + ".carried";
-    private static Browser browser;
     private final Lesson lesson = MadeUpLesson.lesson();
-
-    @BeforeAll
-    static void start() throws IOException {
-        browser = Browser.start();
-    }
-
-    @AfterAll
-    static void end() throws IOException {
-        if (browser != null) {
-            browser.close();
-        }
-    }
 
     @BeforeEach
     void open() throws IOException {
